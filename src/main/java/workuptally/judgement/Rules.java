@@ -48,6 +48,7 @@ import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
@@ -145,6 +146,7 @@ public final class Rules {
                 new PurificationGains(),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
+                new CompositionNotCharged(substances),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(),

@@ -246,6 +246,10 @@ final class FindingExamples {
                 Severity.HOLD,
                 clean().with("layers", "X1,A2,aqueous,lower,E-02,21,85.02,60.26,,,kept\n", ""));
         add(
+                "composition-not-charged",
+                Severity.CHECK,
+                clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
+        add(
                 "layer-volume-impossible",
                 Severity.CHECK,
                 clean().plus("layers", "X1,O1,organic,upper,E-03,66,100.10,40.07,,,used up")
