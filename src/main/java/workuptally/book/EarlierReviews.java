@@ -2,16 +2,19 @@ package workuptally.book;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -51,28 +54,46 @@ public record EarlierReviews(List<EarlierContent> contents, List<Finding> findin
     public static EarlierReviews in(Path folder) throws IOException {
         List<EarlierContent> contents = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(folder, DEEPEST, new FileVisitOption[0])) {
-            files = all.filter(f -> f.getFileName().toString().endsWith(ENDING) && Files.isRegularFile(f))
-                    .sorted()
-                    .toList();
-        }
+        List<Path> files = new ArrayList<>();
+        Files.walkFileTree(folder, Set.of(), DEEPEST, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (file.toString().endsWith(ENDING) && Files.isRegularFile(file)) {
+                    files.add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
+                if (file.equals(folder)) {
+                    throw failure;
+                }
+                findings.add(unreadable(file));
+                return FileVisitResult.CONTINUE;
+            }
+        });
+        Collections.sort(files);
         for (Path file : files) {
             try {
                 contents.addAll(read(file));
             } catch (JacksonException | ClassCastException | IOException damaged) {
-                findings.add(new Finding(
-                        FindingCode.EXPERIENCE_UNREADABLE,
-                        Severity.CHECK,
-                        Subject.NONE,
-                        Place.ofFile(file.getFileName().toString()),
-                        Phrase.of("an earlier review that cannot be read"),
-                        Phrase.of("the JSON of a review as this program wrote it"),
-                        "folder given with --experience",
-                        Phrase.of("Take it out of the folder, or review its book again; its batches count nowhere.")));
+                findings.add(unreadable(file));
             }
         }
         return new EarlierReviews(contents, findings);
+    }
+
+    private static Finding unreadable(Path file) {
+        return new Finding(
+                FindingCode.EXPERIENCE_UNREADABLE,
+                Severity.CHECK,
+                Subject.NONE,
+                Place.ofFile(file.getFileName().toString()),
+                Phrase.of("an earlier review that cannot be read"),
+                Phrase.of("the JSON of a review as this program wrote it"),
+                "folder given with --experience",
+                Phrase.of("Take it out of the folder, or review its book again; its batches count nowhere."));
     }
 
     private static List<EarlierContent> read(Path file) throws IOException {

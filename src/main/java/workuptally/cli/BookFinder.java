@@ -26,11 +26,17 @@ final class BookFinder extends SimpleFileVisitor<Path> {
     private static final Pattern LEDGER =
             Pattern.compile("(.+)-(?:" + String.join("|", Ledgers.NAMES) + ")" + Pattern.quote(BookEnding.CSV.text()));
 
-    private final List<Path> books = new ArrayList<>();
+    /** What the table of runs may be named in a folder. */
+    private static final List<String> RUNS = Stream.of(BookEnding.CSV.text(), ".tsv", ".txt")
+            .map(ending -> Schema.RUNS.csvFileName().replace(BookEnding.CSV.text(), ending))
+            .toList();
 
+    private final List<Path> books = new ArrayList<>();
+    private final Path root;
     private final boolean lists;
 
-    private BookFinder(boolean lists) {
+    private BookFinder(Path root, boolean lists) {
+        this.root = root;
         this.lists = lists;
     }
 
@@ -40,7 +46,7 @@ final class BookFinder extends SimpleFileVisitor<Path> {
      * @param lists whether a CSV file alone is a book, as a headings file says for lists
      */
     static List<Path> in(Path folder, boolean lists) throws IOException {
-        BookFinder finder = new BookFinder(lists);
+        BookFinder finder = new BookFinder(folder, lists);
         Files.walkFileTree(folder, EnumSet.noneOf(java.nio.file.FileVisitOption.class), DEEPEST, finder);
         return finder.books.stream()
                 .sorted(Comparator.comparing(Path::toString))
@@ -70,6 +76,18 @@ final class BookFinder extends SimpleFileVisitor<Path> {
         return FileVisitResult.CONTINUE;
     }
 
+    /** A folder that may not be opened may hold books: it is read as one, and so named among those that cannot be read. */
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
+        if (file.equals(root)) {
+            throw failure;
+        }
+        if (!isHidden(file)) {
+            books.add(file);
+        }
+        return FileVisitResult.CONTINUE;
+    }
+
     /** A ledger that this program wrote beside a review or for a period. */
     private static boolean isLedger(Path file) {
         Matcher ledger = LEDGER.matcher(name(file));
@@ -81,7 +99,7 @@ final class BookFinder extends SimpleFileVisitor<Path> {
 
     private static boolean holdsRuns(Path folder) throws IOException {
         try (Stream<Path> content = Files.list(folder)) {
-            return content.anyMatch(f -> name(f).equals(Schema.RUNS.csvFileName()) && Files.isRegularFile(f));
+            return content.anyMatch(f -> RUNS.contains(name(f)) && Files.isRegularFile(f));
         }
     }
 

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.files.UnreadableBookException;
+import workuptally.book.files.WholeFile;
 import workuptally.book.lists.HeadingsProposal;
 
 /** Proposes a headings file for a laboratory's own list. */
@@ -52,7 +53,7 @@ final class HeadingsCommand implements Callable<Integer> {
                         + " exists and may hold your answers: move it away, or choose another with --out.");
             }
             try {
-                Files.write(file, proposal.json().getBytes(StandardCharsets.UTF_8));
+                WholeFile.write(proposal.json().getBytes(StandardCharsets.UTF_8), file);
             } catch (IOException e) {
                 throw new UnwritableOutputException(
                         "The file " + file + " cannot be written: " + Failure.sentence(e), e);
@@ -66,7 +67,8 @@ final class HeadingsCommand implements Callable<Integer> {
     }
 
     private String name() {
-        String name = list.toAbsolutePath().normalize().getFileName().toString();
+        Path last = list.toAbsolutePath().normalize().getFileName();
+        String name = last == null ? "list" : last.toString();
         int dot = name.lastIndexOf('.');
         return dot > 0 && !Files.isDirectory(list) ? name.substring(0, dot) : name;
     }

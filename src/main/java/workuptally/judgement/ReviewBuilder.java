@@ -9,7 +9,6 @@ import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
-import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.judgement.measurements.OpenLayers;
@@ -25,7 +24,6 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
-import workuptally.model.Severity;
 import workuptally.reference.Reference;
 import workuptally.reference.tables.Cited;
 import workuptally.tally.RunTally;
@@ -72,68 +70,38 @@ public final class ReviewBuilder {
         Substances substances = new Substances(reference, materials);
         Experience experience = Experience.of(book);
         List<RunTally> tallies = tallies(book, substances, experience, progress);
-        List<Finding> findings = new ArrayList<>(book.findings());
-        findings.addAll(ofRuns(book, tallies, substances));
+        List<Finding> first = new ArrayList<>(book.findings());
+        first.addAll(ofRuns(book, tallies, substances));
         Suspects suspects = new Suspects(book, substances);
         List<RunSuspects> suspected = tallies.parallelStream().map(suspects::of).toList();
         for (BookRule rule : Rules.ofBook(substances)) {
-            findings.addAll(rule.judge(book, tallies));
+            first.addAll(rule.judge(book, tallies));
         }
         SubjectsOfBook subjects = new SubjectsOfBook(book);
-        findings = subjects.named(findings);
+        List<Finding> before = subjects.named(first);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
-        LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
-        Map<String, List<Finding>> before = byRun(findings);
-        Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
-        List<List<LayerDecision>> byTally = tallies.parallelStream()
-                .map(t -> layerDecisions.of(t, before.getOrDefault(t.run().id(), List.of())))
-                .toList();
+        List<List<LayerDecision>> decided =
+                decided(tallies, new LayerDecisions(book, containers, materialsByRun), byRun(before));
+        List<Finding> held = new ArrayList<>(before);
         for (int i = 0; i < tallies.size(); i++) {
-            decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(
-                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances.apart(), experience));
-            findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), findings));
+            held.addAll(HeldLayers.of(tallies.get(i), decided.get(i), book.limits(), substances.apart(), experience));
+            held.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), held));
         }
-        findings.addAll(SuspectEntries.of(containers, findings));
-        findings = SuspectEntries.withoutToldBySuspects(findings);
+        held.addAll(SuspectEntries.of(containers, held));
+        List<Finding> all = new ArrayList<>(SuspectEntries.withoutToldBySuspects(held));
+        Map<String, List<LayerDecision>> decisions = byRun(tallies, decided);
         for (ProposalRule rule : Rules.ofProposals(substances)) {
-            findings.addAll(rule.judge(book, containers, decisions));
+            all.addAll(rule.judge(book, containers, decisions));
         }
-        List<Finding> ordered = subjects.named(findings).stream()
+        List<Finding> ordered = subjects.named(all).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        HazardNotes hazardNotes = new HazardNotes(substances, book.limits());
-        Map<String, List<Finding>> orderedByRun = byRun(ordered);
-        Map<String, RunSuspects> suspectsByRun = new LinkedHashMap<>();
-        for (int i = 0; i < tallies.size(); i++) {
-            suspectsByRun.put(tallies.get(i).run().id(), suspected.get(i));
-        }
-        List<OpenLayers> asked = tallies.parallelStream()
-                .map(tally -> openLayers(
-                        tally,
-                        orderedByRun.getOrDefault(tally.run().id(), List.of()),
-                        decisions.get(tally.run().id()),
-                        book,
-                        substances))
-                .toList();
-        Map<String, OpenLayers> openLayers = new LinkedHashMap<>();
-        for (OpenLayers one : asked) {
-            openLayers.put(one.run(), one);
-        }
-        List<RunReview> runs = tallies.parallelStream()
-                .map(tally -> new RunReview(
-                        tally,
-                        orderedByRun.getOrDefault(tally.run().id(), List.of()),
-                        decisions.get(tally.run().id()),
-                        hazardNotes.of(tally, materialsByRun.get(tally.run().id())),
-                        suspectsByRun.get(tally.run().id()),
-                        openLayers.get(tally.run().id()).list(),
-                        materialsByRun.get(tally.run().id())))
-                .toList();
+        RunReviews runs = new RunReviews(book, substances, byRun(ordered), decisions, materialsByRun);
+        List<OpenLayers> asked = runs.asked(tallies);
         return new Review(
                 book,
-                runs,
+                runs.list(tallies, byRun(tallies, suspected), byRun(tallies, asked)),
                 PeriodAccount.of(
                         book.limits().value(Limit.COVERAGE_FACTOR),
                         tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
@@ -146,11 +114,21 @@ public final class ReviewBuilder {
                 WeekTests.of(asked, MOST_TESTS));
     }
 
-    /** While a stop is open the balance itself is in doubt, and its own action comes first: nothing is asked then. */
-    private static OpenLayers openLayers(
-            RunTally tally, List<Finding> findings, List<LayerDecision> decisions, Book book, Substances substances) {
-        boolean stopped = findings.stream().anyMatch(f -> f.severity() == Severity.STOP);
-        return OpenLayers.of(tally, stopped ? List.of() : decisions, book.limits(), substances.apart());
+    /** The decisions about the layers of each run, in order of the runs. */
+    private static List<List<LayerDecision>> decided(
+            List<RunTally> tallies, LayerDecisions decisions, Map<String, List<Finding>> findings) {
+        return tallies.parallelStream()
+                .map(t -> decisions.of(t, findings.getOrDefault(t.run().id(), List.of())))
+                .toList();
+    }
+
+    /** What was made of each run, by its id. */
+    private static <T> Map<String, T> byRun(List<RunTally> tallies, List<T> made) {
+        Map<String, T> byRun = new LinkedHashMap<>();
+        for (int i = 0; i < tallies.size(); i++) {
+            byRun.put(tallies.get(i).run().id(), made.get(i));
+        }
+        return byRun;
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

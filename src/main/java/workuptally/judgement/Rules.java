@@ -56,6 +56,7 @@ import workuptally.judgement.rules.layers.ExtractionUndivided;
 import workuptally.judgement.rules.layers.ImpossibleDensity;
 import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
+import workuptally.judgement.rules.layers.LayerPhDiffers;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
 import workuptally.judgement.rules.layers.LoadsNotRecorded;
@@ -122,6 +123,7 @@ public final class Rules {
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new ContentAgainstPh(substances),
+                new LayerPhDiffers(),
                 new PortionHeldMore(),
                 new LayerLost(),
                 new LimitingReagentUnclear(),

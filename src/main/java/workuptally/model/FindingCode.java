@@ -86,6 +86,7 @@ public enum FindingCode {
     LAYER_IDENTITY_UNCLEAR(Severity.NOTE, "C12"),
     LAYER_POSITION_CONTRADICTION(Severity.CHECK, "C12"),
     LAYER_PHASE_CONTRADICTION(Severity.CHECK, "C12"),
+    LAYER_PH_DIFFERS(Severity.CHECK),
     LAYER_VOLUME_IMPOSSIBLE(Severity.CHECK, "C15"),
     LAYER_DENSITY_UNEXPECTED(Severity.CHECK, "C16"),
     LAYER_DENSITY_IMPOSSIBLE(Severity.STOP, "C16"),
@@ -267,7 +268,7 @@ public enum FindingCode {
 
     /** The same as plain words: {@code tare missing}. */
     public String inWords() {
-        return word.replace('-', ' ');
+        return word.replace('-', ' ').replace(" ph ", " pH ");
     }
 
     /** How urgent it is unless its rule, which knows the circumstances, says otherwise. */

@@ -68,7 +68,13 @@ final class PartnerBalanceAccount {
         List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
                 .beside(bounds.applied(), contacts);
         Whereabouts whereabouts = new ProductWhereabouts(
-                run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
+                run,
+                substances,
+                portions.withLayers(bounded),
+                cakes,
+                flow.unlabelledPhases(),
+                charged.theory(),
+                molarMasses);
         List<Closure> closures = new ClosureAccount(
                         run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
                 .of(portions, undecided, whereabouts);

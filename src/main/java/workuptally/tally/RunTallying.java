@@ -6,7 +6,6 @@ import java.util.Optional;
 import workuptally.measure.Readings;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Calibrations;
 import workuptally.tally.amounts.Content;
@@ -17,6 +16,7 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.PutIn;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.CompositeAccount;
 import workuptally.tally.balance.CompositeSamples;
@@ -222,9 +222,7 @@ public final class RunTallying {
                             run,
                             limits,
                             substances,
-                            new AcidsAndBases(run, substances),
-                            charged.amounts(),
-                            additions,
+                            new PutIn(charged.amounts(), additions),
                             portions.layers(),
                             charged.theory())
                     .list();
@@ -310,10 +308,8 @@ public final class RunTallying {
                             graph,
                             substances,
                             molarMasses,
-                            charged.amounts(),
-                            followed.additions(),
-                            portions.layers(),
-                            portions.found())
+                            new PutIn(charged.amounts(), followed.additions()),
+                            portions)
                     .list();
             List<Reextraction> reextractions = new ReextractionAccount(
                             run,

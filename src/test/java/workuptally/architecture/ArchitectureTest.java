@@ -7,6 +7,7 @@ import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nam
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.constructors;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -14,6 +15,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -371,6 +373,29 @@ class ArchitectureTest {
             .haveSimpleNameEndingWith("Manager")
             .orShould()
             .haveSimpleNameEndingWith("Impl");
+
+    /** Rule of this project. */
+    private static final int MOST_PARAMETERS = 7;
+
+    @ArchTest
+    static final ArchRule constructorsTakeFewThings = constructors()
+            .that()
+            .areDeclaredInClassesThat()
+            .areNotRecords()
+            .and()
+            .areDeclaredInClassesThat()
+            .areNotEnums()
+            .should(new ArchCondition<>("take at most " + MOST_PARAMETERS + " things") {
+                @Override
+                public void check(JavaConstructor constructor, ConditionEvents events) {
+                    boolean inner = constructor.getOwner().isInnerClass();
+                    int taken = constructor.getRawParameterTypes().size() - (inner ? 1 : 0);
+                    if (taken > MOST_PARAMETERS) {
+                        events.add(SimpleConditionEvent.violated(
+                                constructor, constructor.getDescription() + " takes " + taken));
+                    }
+                }
+            });
 
     private static String room(String name) {
         return "workuptally.tally." + name + "..";

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -19,6 +21,14 @@ class LengthOfClassesTest {
 
     /** Rule of this project: no file of the program is longer, comments and imports included. */
     private static final int MOST_LINES = 350;
+
+    /** Rule of this project too, formatted; lists and tables of cases come near it. */
+    private static final int MOST_LINES_OF_A_METHOD = 80;
+
+    /** A line that begins a method, by its type and name, or a constructor that stands on one line; no statement and no type. */
+    private static final Pattern HEAD_OF_A_METHOD = Pattern.compile(
+            "((?: {4}){1,2})(?!.*\\b(?:class|record|enum|interface|new|return|throw|if|for|while|switch|try|else|do|case)\\b)"
+                    + "(?:[\\w<>\\[\\],.?& ]+ \\w+\\([^;]*[{(]|\\w+\\([^;]*\\{)");
 
     @Test
     void noClassIsLongerThanCanBeReadInOneGo() throws IOException {
@@ -35,6 +45,42 @@ class LengthOfClassesTest {
             }
         }
         assertEquals(Map.of(), tooLong, "classes of more than " + MOST_LINES + " lines");
+    }
+
+    @Test
+    void noMethodIsLongerThanCanBeReadInOneGo() throws IOException {
+        Map<String, Integer> tooLong = new TreeMap<>();
+        int methods = 0;
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path source : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                for (Map.Entry<String, Integer> method : methods(source).entrySet()) {
+                    methods++;
+                    if (method.getValue() > MOST_LINES_OF_A_METHOD) {
+                        tooLong.put(SOURCES.relativize(source) + ": " + method.getKey(), method.getValue());
+                    }
+                }
+            }
+        }
+        assertTrue(methods > 3000, "the methods were not found: " + methods);
+        assertEquals(Map.of(), tooLong, "methods of more than " + MOST_LINES_OF_A_METHOD + " lines");
+    }
+
+    /** Lines of each method, from its head to its end, by its first line: code is formatted, so that both stand at one indentation. */
+    private static Map<String, Integer> methods(Path source) throws IOException {
+        Map<String, Integer> lengths = new TreeMap<>();
+        List<String> lines = Files.readAllLines(source);
+        for (int i = 0; i < lines.size(); i++) {
+            Matcher head = HEAD_OF_A_METHOD.matcher(lines.get(i));
+            if (head.matches()) {
+                String end = head.group(1) + "}";
+                int last = i;
+                while (last < lines.size() && !lines.get(last).equals(end)) {
+                    last++;
+                }
+                lengths.put(i + 1 + " " + lines.get(i).strip(), last - i + 1);
+            }
+        }
+        return lengths;
     }
 
     private static int lines(Path source) {

@@ -3,9 +3,12 @@ package workuptally.book;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.EarlierContent;
@@ -38,6 +41,16 @@ class EarlierReviewsTest {
         assertEquals(1, earlier.findings().size());
         assertEquals("experience-unreadable", earlier.findings().get(0).code().word());
         assertEquals("w2-review.json", earlier.findings().get(0).place().inWords());
+    }
+
+    @Test
+    void theRootOfADiskHasNoNameAndIsReadAlike() throws IOException {
+        Path disk = folder.resolve("disk.zip");
+        try (FileSystem zip = FileSystems.newFileSystem(disk, Map.of("create", "true"))) {
+            Files.writeString(zip.getPath("/w2-review.json"), "{");
+            EarlierReviews earlier = EarlierReviews.in(zip.getPath("/"));
+            assertEquals(1, earlier.findings().size());
+        }
     }
 
     private static String inWords(EarlierContent content) {

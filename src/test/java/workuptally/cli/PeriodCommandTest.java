@@ -160,6 +160,15 @@ class PeriodCommandTest {
     }
 
     @Test
+    void bookWhoseTablesArePartedByTabsIsFound() throws IOException {
+        Files.createDirectories(folder.resolve("week"));
+        Files.writeString(folder.resolve("week/runs.tsv"), "Run\tDate\tStatus\nR1\t2026-03-02\tisolated\n");
+        Call call = period("2026-03-02", "2026-03-06");
+        assertEquals(0, call.code(), call::err);
+        assertEquals(1, json().required("period").required("runsIsolated").asInt());
+    }
+
+    @Test
     void reviewThatTheProgramWroteIsPassedOver() throws IOException {
         copyDemo("week-10");
         Call review = Call.of("review", folder.resolve("week-10"), "--quiet");

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +25,7 @@ class ReadmeTest {
         return Files.readAllLines(Path.of("README.md"));
     }
 
+    @Tag("slow")
     @Test
     void outputShownIsTheOutputOfTheCommandAboveIt() throws IOException {
         List<String> lines = readme();
@@ -48,6 +50,7 @@ class ReadmeTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void theListShownGivesTheOutputShown() throws IOException {
         List<String> lines = Files.readAllLines(Path.of("reference", "lists.md"));

@@ -3,20 +3,17 @@ package workuptally.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Place;
-import workuptally.reference.Reference;
 import workuptally.tally.suspects.Suspect;
 import workuptally.tally.suspects.UsualSlip;
 
@@ -29,8 +26,7 @@ class DemoSuspectsTest {
 
     @BeforeAll
     static void reviews() throws Exception {
-        review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        review = DemoReview.review();
     }
 
     private static Suspect only(String run) {

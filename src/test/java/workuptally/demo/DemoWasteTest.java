@@ -3,7 +3,6 @@ package workuptally.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,7 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
@@ -37,8 +36,8 @@ class DemoWasteTest {
 
     @BeforeAll
     static void reviewTheWeek() throws Exception {
-        book = new BookReader().read(Path.of("input-templates", "demo-week"));
-        review = review(book);
+        book = DemoReview.book();
+        review = DemoReview.review();
     }
 
     private static Review review(Book book) {

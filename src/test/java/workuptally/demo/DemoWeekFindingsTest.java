@@ -3,7 +3,6 @@ package workuptally.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -13,12 +12,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.report.view.wording.Wording;
 
 /** The invented demo week raises the stops that its authors planted, and no other. */
@@ -27,8 +24,7 @@ class DemoWeekFindingsTest {
 
     @BeforeAll
     static void reviewTheWeek() throws Exception {
-        review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        review = DemoReview.review();
     }
 
     /** Of the runs; what belongs to containers and proposals is checked beside their figures. */

@@ -3,7 +3,6 @@ package workuptally.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,15 +11,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.report.view.wording.Wording;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Route;
@@ -33,8 +30,7 @@ class DemoWeekLayersTest {
 
     @BeforeAll
     static void reviewTheWeek() throws Exception {
-        review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        review = DemoReview.review();
     }
 
     @Test
@@ -107,7 +103,7 @@ class DemoWeekLayersTest {
                 .toList();
         assertEquals(
                 List.of("assay", "charge balance", "partition at the pH"),
-                routes.stream().map(Route::route).toList());
+                routes.stream().map(r -> r.way().word()).toList());
         assertEquals(3.266, routes.get(0).massGrams(), 0.033);
         assertEquals(3.15, routes.get(1).massGrams(), 0.0315);
         assertTrue(routes.get(2).lowGrams() < 3.15 && routes.get(2).highGrams() > 3.266);

@@ -135,10 +135,22 @@ class EdgeValuesTest {
                 List.of("headings", book, "--out", folder.resolve("own.json").toString()),
                 List.of("reference"));
         List<String> options = List.of(
-                "--reference", "--headings", "--as-of", "--out", "--paper", "--locale", "--reports", "--from", "--to");
+                "--reference",
+                "--headings",
+                "--as-of",
+                "--out",
+                "--paper",
+                "--locale",
+                "--reports",
+                "--from",
+                "--to",
+                "--experience");
         for (List<String> command : commands) {
             for (String option : options) {
                 for (String value : values) {
+                    if (option.equals("--experience") && List.of("/", "//", ".").contains(value)) {
+                        continue; // read with all folders in it; EarlierReviewsTest has the root of a small disk
+                    }
                     if (option.equals("--out") && !value.contains("\u0000") && !value.equals(LONG)) {
                         continue;
                     }

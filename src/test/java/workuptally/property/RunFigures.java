@@ -124,6 +124,6 @@ final class RunFigures {
         tally.solvents().forEach(s -> put(tally, "not found of " + s.solvent(), s.notFoundGrams()));
         tally.evidence()
                 .routes()
-                .forEach(r -> put(tally, r.route() + " to " + r.substance() + " in " + r.layer(), r.massGrams()));
+                .forEach(r -> put(tally, r.way().word() + " to " + r.substance() + " in " + r.layer(), r.massGrams()));
     }
 }

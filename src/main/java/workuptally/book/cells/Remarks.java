@@ -28,6 +28,11 @@ final class Remarks {
     private static final Pattern COMPUTED =
             pattern("calc\\.?|calculated|calcd\\.?|ber\\.|berechnet|calculé|estimated from .*");
 
+    /** A result of something else: from a book, of another portion or of another day. */
+    private static final Pattern ELSEWHERE = pattern(
+            "lit\\.?|literature|Literatur|last|previous|earlier|yesterday|batch|letzte\\p{L}*|vorige\\p{L}*|gestern|Charge|hier|précédent\\p{L}*"
+                    + "|(?-i:(?:in|from|of|for|aus|von|für|dans|de|pour) [A-Z]{1,3}\\d{1,2}[a-z]?)");
+
     /** How often something was done or diluted, whose place is not here: {@code 30 (3x)}, {@code 0.10 (dil. 10x)}. */
     private static final Pattern TIMES =
             Pattern.compile("(?i)(?<![\\p{L}\\d])(?:\\d{1,4} ?[x×]|[x×] ?\\d{1,4})(?![\\p{L}\\d])");
@@ -109,7 +114,9 @@ final class Remarks {
 
     private static boolean isOfAnotherQuantity(NumberText.Number number, String words, NumberSymbols symbols) {
         boolean mass = number.unit().map(u -> u.quantity() == Quantity.MASS).orElse(symbols.name("mass"));
-        return mass && COMPUTED.matcher(words).find()
+        boolean result = symbols.name("result");
+        return (mass || result) && COMPUTED.matcher(words).find()
+                || result && ELSEWHERE.matcher(words).find()
                 || OTHER_QUANTITY
                         .matcher(words)
                         .results()

@@ -77,6 +77,8 @@ public final class XmlPart implements AutoCloseable {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        // Without one the library reports some faults on the terminal, beside the exception.
+        factory.setXMLReporter((message, type, information, location) -> {});
         factory.setXMLResolver((publicId, systemId, base, namespace) -> {
             throw new XMLStreamException("external parts are not read");
         });

@@ -9,7 +9,6 @@ import workuptally.book.cells.Doubt;
 import workuptally.book.cells.NumberText;
 import workuptally.book.cells.PortionText;
 import workuptally.book.files.RawCell;
-import workuptally.book.files.ShownAs;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Quantity;
@@ -216,53 +215,17 @@ final class NumberCells {
 
     /** A number converted from the unit typed; unreadable and reported where unit or range do not fit the column. */
     Field converted(SchemaColumn column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
-        if (typed.quantity() != target.quantity()) {
-            return refused(
-                    FindingCode.UNIT_WRONG,
-                    column,
-                    cell,
-                    column.expectedIn(target),
-                    "Correct the number or its unit and run again.");
+        Optional<Refusal> ofUnit = Refusal.ofUnit(column, typed, target, row.namesAcidOfSeveralProtons());
+        if (ofUnit.isPresent()) {
+            return refused(column, cell, ofUnit.get());
         }
-        if (typed == Unit.NORMAL && row.namesAcidOfSeveralProtons()) {
-            return refused(
-                    FindingCode.UNIT_WRONG,
-                    column,
-                    cell,
-                    column.expectedIn(target) + "; N counts each proton of an acid",
-                    "Write mol/L and run again.");
-        }
-        boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
         double value = typed.convert(number.value(), target).doubleValue();
         double halfWidth = number.halfWidth()
                 .scaleByPowerOfTen(-typed.decimalsGainedIn(target))
                 .doubleValue();
-        if (percentCell && value > 150) {
-            return refused(
-                    FindingCode.PERCENT_CELL_TOO_LARGE,
-                    column,
-                    cell,
-                    column.expectedIn(target),
-                    "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
-        }
-        if (!column.takes(number.qualifier())) {
-            boolean range = number.qualifier() == Qualifier.RANGE;
-            return refused(
-                    range ? FindingCode.NUMBER_UNREADABLE : FindingCode.LIMIT_AS_AMOUNT,
-                    column,
-                    cell,
-                    column.expectedIn(target) + (range ? "" : "; a limit tells no amount"),
-                    range
-                            ? "Write the middle of the range with 'ca.' before it and run again."
-                            : "Enter the amount, with 'ca.' before it if it is rough, and run again.");
-        }
-        // a measured value near an end of the range may spread beyond it
-        double spread = number.qualifier() == Qualifier.EXACT ? 0 : halfWidth;
-        if (!column.range().holds(value - spread) || !column.range().holds(value + spread)) {
-            return refused(FindingCode.VALUE_IMPOSSIBLE, column, cell, column.expectedIn(target), TableRow.CORRECT);
-        }
-        if (column.isCount() && value != Math.rint(value)) {
-            return refused(FindingCode.VALUE_IMPOSSIBLE, column, cell, "a whole number", TableRow.CORRECT);
+        Optional<Refusal> ofValue = Refusal.ofValue(column, cell, number, target, value, halfWidth);
+        if (ofValue.isPresent()) {
+            return refused(column, cell, ofValue.get());
         }
         Optional<Doubt> doubt = Doubt.of(column, number, value);
         if (doubt.isPresent()) {
@@ -299,8 +262,8 @@ final class NumberCells {
                 column.heading());
     }
 
-    private Field refused(FindingCode code, SchemaColumn column, RawCell cell, String expected, String action) {
-        row.reportCell(code, column, cell, expected, action);
+    private Field refused(SchemaColumn column, RawCell cell, Refusal refusal) {
+        row.reportCell(refusal.code(), column, cell, refusal.expected(), refusal.action());
         return Field.NoNumber.UNREADABLE;
     }
 

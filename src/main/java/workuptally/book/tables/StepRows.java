@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import workuptally.book.words.NumberWords;
+import workuptally.book.words.TypedText;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -91,12 +93,13 @@ public final class StepRows {
     }
 
     private static Optional<Step.Operation> operation(TableRow row) {
-        if (row.isBlank("Operation")) {
+        String typed = row.text("Operation");
+        if (typed.isEmpty() || NumberWords.meanNothing(TypedText.plain(typed))) {
             row.report(
                     FindingCode.OPERATION_MISSING,
                     Severity.STOP,
                     "Operation",
-                    "read an empty cell in a row with other entries",
+                    "read " + (typed.isEmpty() ? "an empty cell" : "'" + typed + "'") + " in a row with other entries",
                     "what was done in this step",
                     "Fill the cell or empty the row, then run again.");
         }

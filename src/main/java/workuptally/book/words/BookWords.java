@@ -7,10 +7,20 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.model.Assay;
+import workuptally.model.Layer;
 import workuptally.model.Step;
 
 /** Words of the choice columns, and the loose comparison by which names, headings and choices are matched. */
 public final class BookWords {
+    /** Choices on which the evidence about a layer rests. */
+    private static final Set<Class<?>> EVIDENCE = Set.of(
+            Step.CheckedBy.class,
+            Step.Emulsion.class,
+            Step.QuenchTest.class,
+            Step.Lower.class,
+            Layer.Status.class,
+            Layer.Phase.class);
+
     private static final ChoiceSynonyms SYNONYMS = new ChoiceSynonyms(BookWords::spelling);
 
     private static final AskedWords ASKED = new AskedWords(BookWords::spelling);
@@ -47,7 +57,8 @@ public final class BookWords {
         }
         return text.isBlank() || values.length == 0
                 ? Optional.empty()
-                : ChoicePhrase.find(text, phrase -> exact(values, phrase));
+                : ChoicePhrase.find(
+                        text, EVIDENCE.contains(values[0].getDeclaringClass()), phrase -> exact(values, phrase));
     }
 
     private static <E extends Enum<E>> Optional<E> exact(E[] values, String text) {

@@ -18,7 +18,7 @@ final class ChoicePhrase {
     /** What doubts, denies, refers elsewhere or puts two things side by side. */
     private static final Pattern NOT_ONE_THING = Pattern.compile(
             "\\?|/| \\+ |&|->|;"
-                    + "|(?<!\\p{L})(?:no|not|nicht|kein|keine|never|un|without|ohne|sans|pas|or|oder|ou|and|und|et|then|dann|before|vor|avant|failed|see|siehe|as|wie|same|again|maybe|perhaps|partly|half|except|instead|will|to be|was|were|twice over)(?!\\p{L})",
+                    + "|(?<!\\p{L})(?:no|not|nicht|kein|keine|never|un|without|ohne|sans|pas|or|oder|ou|and|und|et|then|dann|before|vor|avant|failed|see|siehe|as|wie|same|again|maybe|perhaps|partly|half|except|instead|will|to be|was|were|twice over|planned|geplant|prévu|unclear|unklar|unsure|skipped|skip|unfinished|incomplete|pending|tbd|todo|later|tomorrow|doubtful|probably|wahrscheinlich|guess|assumed|mixed|both|left|part|partial|partially|teilweise)(?!\\p{L})",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     private static final Pattern WITH = Pattern.compile("(?<!\\p{L})w/ ?(?!o)", Pattern.CASE_INSENSITIVE);
@@ -32,12 +32,20 @@ final class ChoicePhrase {
             "(?: (?:with|w/|w\\.|over|to|in|into|through|by|from|of|on|at|under|via|using|for|against|mit|über|auf|aus|durch|gegen|im|am|bei|zur|zu|von|nach|avec|sur|dans|par|à|de)(?: |$)|,).*$",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
+    /** What may stand beside the word and changes nothing: a noun, a number, a formula or an abbreviation such as EtOAc. */
+    private static final Pattern BESIDE =
+            Pattern.compile("\\p{L}*[\\p{Ll}\\d]?\\p{Lu}[\\p{L}\\d]*\\d?.*|[\\d.,%°CxX]+|(?i:XX)");
+
     /** Nouns that only say of what the word is said. */
     private static final Set<String> NOUNS = Set.of(
             "layer",
             "layers",
             "phase",
             "phasen",
+            "paper",
+            "papier",
+            "strip",
+            "teststreifen",
             "schicht",
             "portion",
             "fraction",
@@ -54,9 +62,10 @@ final class ChoicePhrase {
     /**
      * The one value that a phrase means.
      *
+     * @param nothingElse true where a layer's evidence may rest on it: no word that could say something else stands beside it
      * @param find finds the value of a word or short phrase
      */
-    static <E> Optional<E> find(String typed, Function<String, Optional<E>> find) {
+    static <E> Optional<E> find(String typed, boolean nothingElse, Function<String, Optional<E>> find) {
         String text =
                 WITH.matcher(Unit.raisedDigitsDown(TypedText.plain(typed))).replaceAll("with ");
         Optional<E> whole = find.apply(text);
@@ -78,7 +87,7 @@ final class ChoicePhrase {
                 return saysOther(uncounted, found.get(), find) ? Optional.empty() : found;
             }
         }
-        return byItsWords(brief.isEmpty() ? uncounted : brief, find);
+        return byItsWords(brief.isEmpty() ? uncounted : brief, nothingElse, find);
     }
 
     /** True where another word of the phrase names another value: {@code dried in oven}. */
@@ -98,15 +107,23 @@ final class ChoicePhrase {
                 : text;
     }
 
+    private static boolean isOnlyBeside(String word) {
+        return BESIDE.matcher(word).matches() || NOUNS.contains(word.toLowerCase(Locale.ROOT));
+    }
+
     /** The value that exactly one word, or several of the same meaning, name. */
-    private static <E> Optional<E> byItsWords(String text, Function<String, Optional<E>> find) {
+    private static <E> Optional<E> byItsWords(String text, boolean nothingElse, Function<String, Optional<E>> find) {
         String[] words = text.split(" ");
         if (words.length < 2 || words.length > 4) {
             return Optional.empty();
         }
         List<E> named = new ArrayList<>();
         for (String word : words) {
-            find.apply(word).filter(value -> !named.contains(value)).ifPresent(named::add);
+            Optional<E> value = find.apply(word);
+            if (value.isEmpty() && nothingElse && !isOnlyBeside(word)) {
+                return Optional.empty();
+            }
+            value.filter(one -> !named.contains(one)).ifPresent(named::add);
         }
         return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
     }

@@ -24,18 +24,20 @@ final class ExplainedRoutes {
     }
 
     private Explanation of(RunTally tally, Route route) {
-        Draft draft =
-                new Draft(FigureKind.ROUTES, route.substance() + " in layer " + route.layer() + " by " + route.route());
-        switch (route.route()) {
-            case "charge balance" ->
+        Draft draft = new Draft(
+                FigureKind.ROUTES,
+                route.substance() + " in layer " + route.layer() + " by "
+                        + route.way().word());
+        switch (route.way()) {
+            case CHARGE_BALANCE ->
                 draft.equation("n(A⁻) = n(strong base) − n(strong acid); m = n·M/1000")
                         .equation(Wording.POINT.of(route.equation()))
                         .equation("m = " + numbers.plain(1000 * route.massGrams() / molarMass(tally, route))
                                 + " mmol × " + numbers.molarMass(molarMass(tally, route)) + " g/mol / 1000");
-            case "partition at the pH" ->
+            case PARTITION ->
                 draft.equation("m = m₀·(V(aq)/(V(aq) + D·V(org)))^n, D by P, pKa and pH")
                         .equation(Wording.POINT.of(route.equation()));
-            default -> draft.equation(Wording.POINT.of(route.equation()));
+            case ASSAY -> draft.equation(Wording.POINT.of(route.equation()));
         }
         return draft.note("Band " + numbers.plain(route.lowGrams()) + " to " + numbers.plain(route.highGrams()) + " g.")
                 .result(numbers.decimals(route.massGrams(), 2) + " g");

@@ -118,7 +118,7 @@ final class LayerJson {
 
     private void route(Route route) {
         json.text("substance", route.substance());
-        json.text("route", route.route());
+        json.text("route", route.way().word());
         json.number("massGrams", route.massGrams());
         json.number("lowGrams", route.lowGrams());
         json.number("highGrams", route.highGrams());

@@ -97,7 +97,7 @@ final class BalanceBlocks {
         }
         StringJoiner text = new StringJoiner("; ", "Independent routes to the same figure: ", ".");
         for (Route route : routes) {
-            text.add(route.layer() + " by " + route.route() + " "
+            text.add(route.layer() + " by " + route.way().word() + " "
                     + look.figures().significant(route.massGrams(), 3) + "\u00A0g ("
                     + look.figures().significant(route.lowGrams(), 3) + " to "
                     + look.figures().significant(route.highGrams(), 3) + ")");

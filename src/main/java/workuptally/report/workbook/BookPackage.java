@@ -263,6 +263,8 @@ final class BookPackage implements Closeable {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        // Without one the library reports some faults on the terminal, beside the exception.
+        factory.setXMLReporter((message, type, information, location) -> {});
         try (InputStream in = read(part)) {
             XMLStreamReader xml = factory.createXMLStreamReader(in);
             while (xml.hasNext()) {

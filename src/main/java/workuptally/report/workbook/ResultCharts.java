@@ -150,7 +150,7 @@ final class ResultCharts {
                 new XSSFClientAnchor(0, 0, 0, 0, 0, firstRow(on), COLUMNS_WIDE, firstRow(on) + ROWS_HIGH);
         XSSFChart chart = drawing.createChart(anchor);
         String shortened = data.survey().rows() > count ? ", first " + count + " lines" : "";
-        chart.setTitleText(heading + shortened);
+        title(chart, heading + shortened);
         ChartFrame.name(
                 chart,
                 heading,
@@ -159,30 +159,14 @@ final class ResultCharts {
                         + "; the figures stand in the columns "
                         + bars.stream().map(Bars::column).collect(Collectors.joining(", ")) + " of the table on sheet "
                         + data.sheetName() + ".");
-        CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
-        inEnglish(title);
-        title.getPArray(0).getRArray(0).getRPr().setSz(TITLE_HUNDREDTHS_OF_POINT);
-        chart.setTitleOverlay(false);
         if (bars.size() > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         }
         XDDFCategoryAxis categories = chart.createCategoryAxis(AxisPosition.BOTTOM);
-        XDDFValueAxis values = chart.createValueAxis(AxisPosition.LEFT);
-        values.setTitle(axis);
-        inEnglish(chart.getCTChart()
-                .getPlotArea()
-                .getValAxArray(0)
-                .getTitle()
-                .getTx()
-                .getRich());
-        values.setCrosses(AxisCrosses.AUTO_ZERO);
-        values.setNumberFormat("General");
+        XDDFValueAxis values = values(chart, axis);
         if (bars.stream().allMatch(series -> isPositive(data, series.column(), count))) {
             values.setMinimum(0);
         }
-        values.getOrAddMajorGridProperties()
-                .setLineProperties(
-                        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
         XDDFBarChartData drawn = (XDDFBarChartData) chart.createData(ChartTypes.BAR, categories, values);
         drawn.setBarDirection(BarDirection.COL);
         drawn.setBarGrouping(grouping);
@@ -206,6 +190,31 @@ final class ResultCharts {
                         count);
             }
         }
+    }
+
+    private static void title(XSSFChart chart, String words) {
+        chart.setTitleText(words);
+        CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
+        inEnglish(title);
+        title.getPArray(0).getRArray(0).getRPr().setSz(TITLE_HUNDREDTHS_OF_POINT);
+        chart.setTitleOverlay(false);
+    }
+
+    private static XDDFValueAxis values(XSSFChart chart, String title) {
+        XDDFValueAxis values = chart.createValueAxis(AxisPosition.LEFT);
+        values.setTitle(title);
+        inEnglish(chart.getCTChart()
+                .getPlotArea()
+                .getValAxArray(0)
+                .getTitle()
+                .getTx()
+                .getRich());
+        values.setCrosses(AxisCrosses.AUTO_ZERO);
+        values.setNumberFormat("General");
+        values.getOrAddMajorGridProperties()
+                .setLineProperties(
+                        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
+        return values;
     }
 
     /** The library writes the language of the machine, which is neither that of the text nor the same everywhere. */

@@ -25,4 +25,9 @@ public record Portions(
         List<LayerTally> layers,
         CompositeSamples composites,
         Found found,
-        List<ProductYield> yields) {}
+        List<ProductYield> yields) {
+    /** The same with other readings of the layers. */
+    public Portions withLayers(List<LayerTally> others) {
+        return new Portions(lots, purified, inLots, others, composites, found, yields);
+    }
+}

@@ -48,15 +48,14 @@ public final class ProductWhereabouts implements Whereabouts {
     public ProductWhereabouts(
             Run run,
             Substances substances,
-            List<LayerTally> layers,
+            Portions portions,
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
-            Portions portions,
             MolarMasses molarMasses) {
         this.run = run;
         this.substances = substances;
-        this.layers = layers;
+        this.layers = portions.layers();
         this.cakes = cakes;
         this.unlabelled = unlabelled;
         this.theory = theory;

@@ -26,6 +26,7 @@ import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;
 import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.PutIn;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
@@ -60,10 +61,8 @@ public final class RouteAccount {
             LayerGraph graph,
             Substances substances,
             MolarMasses molarMasses,
-            List<ChargeAmount> amounts,
-            List<Addition> additions,
-            List<LayerTally> layers,
-            Found found) {
+            PutIn putIn,
+            Portions portions) {
         this.run = run;
         this.limits = limits;
         this.graph = graph;
@@ -71,10 +70,10 @@ public final class RouteAccount {
         this.acidsAndBases = new AcidsAndBases(run, substances);
         this.materials = new Materials(substances);
         this.molarMasses = molarMasses;
-        this.amounts = amounts;
-        this.additions = additions;
-        this.layers = layers;
-        this.found = found;
+        this.amounts = putIn.charges();
+        this.additions = putIn.additions();
+        this.layers = portions.layers();
+        this.found = portions.found();
         this.chain = new ExtractionChain(graph, materials, layers);
     }
 
@@ -101,7 +100,7 @@ public final class RouteAccount {
         return new Route(
                 layer.label(),
                 content.substance(),
-                "assay",
+                Route.Way.ASSAY,
                 mass.value(),
                 mass.value() - expanded,
                 mass.value() + expanded,
@@ -171,7 +170,7 @@ public final class RouteAccount {
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
-                "charge balance",
+                Route.Way.CHARGE_BALANCE,
                 salt * gramsPerMillimole,
                 Math.max(0, salt - half) * gramsPerMillimole,
                 (salt + half) * gramsPerMillimole,
@@ -251,7 +250,7 @@ public final class RouteAccount {
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
-                "partition at the pH",
+                Route.Way.PARTITION,
                 leftBefore * left,
                 there * chain.left(earlier, partition.get(), reading, factor, volume) * low,
                 there * chain.left(earlier, partition.get(), reading, 1 / factor, volume) * high,

@@ -26,6 +26,7 @@ import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;
+import workuptally.tally.amounts.PutIn;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.layers.LayerTally;
@@ -52,18 +53,16 @@ public final class StepReactions {
             Run run,
             Limits limits,
             Substances substances,
-            AcidsAndBases acidsAndBases,
-            List<ChargeAmount> amounts,
-            List<Addition> additions,
+            PutIn putIn,
             List<LayerTally> layers,
             Optional<Theory> theory) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
-        this.acidsAndBases = acidsAndBases;
-        this.amounts = amounts;
+        this.acidsAndBases = new AcidsAndBases(run, substances);
+        this.amounts = putIn.charges();
         this.theory = theory;
-        additions.forEach(a -> this.additions.put(a.step(), a));
+        putIn.additions().forEach(a -> this.additions.put(a.step(), a));
         layers.forEach(l -> this.layers.put(l.label(), l));
     }
 

@@ -35,9 +35,8 @@ public final class Additions {
         List<Addition> additions = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             if (!step.added().material().isBlank()) {
-                boolean purification = step.operation()
-                                .filter(o -> o == Step.Operation.CRYSTALLISE || o == Step.Operation.CHROMATOGRAPH)
-                                .isPresent()
+                boolean purification = StepOutputs.is(step, Step.Operation.CHROMATOGRAPH)
+                        || StepOutputs.is(step, Step.Operation.CRYSTALLISE) && !hasLiquor(step)
                         || step.from().stream().anyMatch(l -> run.lot(l).isPresent() || graph.descendsFromLot(l));
                 Optional<MeasuredValue> read = volume(step);
                 Optional<MeasuredValue> mass = mass(step, read);
@@ -46,6 +45,12 @@ public final class Additions {
             }
         }
         return additions;
+    }
+
+    /** A liquor that stands in Layers counts among what came out, and so what it is made of among what went in. */
+    private boolean hasLiquor(Step step) {
+        return step.gives().stream()
+                .anyMatch(l -> run.lot(l).isEmpty() && run.layer(l).isPresent());
     }
 
     private Optional<MeasuredValue> volume(Step step) {

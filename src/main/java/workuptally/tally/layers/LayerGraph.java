@@ -255,10 +255,7 @@ public final class LayerGraph {
                 }
                 continue;
             }
-            boolean isRecovered = layer.phase()
-                    .filter(p -> p == Layer.Phase.DISTILLATE || p == Layer.Phase.SOLID)
-                    .isPresent();
-            if (!givenBy.containsKey(label) && !isRecovered) {
+            if (!givenBy.containsKey(label)) {
                 faults.add(new GraphFault(
                         GraphFault.Kind.NEVER_GIVEN, label, "", layer.row().at("Layer")));
             }

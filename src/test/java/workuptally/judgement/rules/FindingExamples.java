@@ -233,6 +233,13 @@ final class FindingExamples {
                 "layer-position-contradiction",
                 Severity.CHECK,
                 clean().with("layers", "A2,aqueous,lower", "A2,aqueous,upper"));
+        add(
+                "layer-ph-differs",
+                Severity.STOP,
+                clean().with("workup", "0.998,250,1,,,", "0.998,250,1,1.0,,")
+                        .table(
+                                "layers",
+                                "Run,Layer,Phase,Volume (mL),Net (g),pH,Status\nX1,A1,aqueous,34,34.52,12.5,kept\n"));
         add("layer-phase-contradiction", Severity.CHECK, clean().with("layers", "A1,aqueous", "A1,organic"));
         add(
                 "layer-missing",

@@ -11,13 +11,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import workuptally.book.BookReader;
-import workuptally.book.template.Template;
+import workuptally.examples.DemoReview;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
-import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
 import workuptally.report.view.ledgers.Ledgers;
 import workuptally.tally.RunTally;
@@ -81,9 +78,7 @@ class CsvLedgersTest {
     /** Numbers as the registry assigns them; the benzoate ion and the salt of benzylamine have others and stay blank. */
     @Test
     void substancesThatTheTablesKnowHaveTheirRegistryNumber() throws Exception {
-        Path demo = folder.resolve("demo.xlsx");
-        new Template().writeExample(demo);
-        Review week = new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(demo));
+        Review week = DemoReview.review();
         assertTrue(Files.readString(ledger("solvents", week)).contains("R26-044,ethyl acetate,141-78-6,"));
         assertTrue(Files.readString(ledger("yields", week)).contains("R26-042,benzoic acid,65-85-0,"));
         assertTrue(Files.readString(ledger("layers", week)).contains(",naphthalene,91-20-3,"));

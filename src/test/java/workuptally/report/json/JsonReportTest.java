@@ -23,9 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.period.BookShare;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.PeriodLedger;
@@ -34,7 +33,6 @@ import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.period.Span;
 import workuptally.judgement.totals.RunShare;
 import workuptally.measure.Contribution;
-import workuptally.reference.Reference;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.series.SeriesTally.Material;
 import workuptally.tally.series.SeriesTally.Together;
@@ -92,8 +90,7 @@ class JsonReportTest {
 
     @BeforeAll
     static void writeTheDemoWeek() throws Exception {
-        review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        review = DemoReview.review();
         bytes = written(review);
         json = new JsonMapper().readTree(bytes);
     }

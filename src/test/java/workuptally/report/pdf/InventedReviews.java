@@ -1,19 +1,14 @@
 package workuptally.report.pdf;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.book.BookReader;
-import workuptally.book.files.UnreadableBookException;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.Criterion;
@@ -45,7 +40,6 @@ import workuptally.model.Step;
 import workuptally.model.Subject;
 import workuptally.model.TablePlace;
 import workuptally.model.Transfer;
-import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -84,23 +78,7 @@ public final class InventedReviews {
 
     /** The demo week, read and computed by the program itself, once for all tests. */
     public static Review demoWeek() {
-        return DemoWeek.REVIEW;
-    }
-
-    /** Holds it from the first time it is asked for. */
-    private static final class DemoWeek {
-        static final Review REVIEW = review();
-
-        private static Review review() {
-            try {
-                return new ReviewBuilder(Reference.load(), "0.1.0")
-                        .review(new BookReader().read(Path.of("input-templates", "demo-week")));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            } catch (UnreadableBookException e) {
-                throw new IllegalStateException(e);
-            }
-        }
+        return DemoReview.review();
     }
 
     static Review empty() {

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -72,7 +73,7 @@ class PeriodReportTest {
         }
         review.corrections().forEach(c -> assertHas(text, c.book() + c.when() + c.record()));
         review.limits().stream()
-                .filter(l -> l.limit().origin().equals("set in the book"))
+                .filter(l -> l.limit().set())
                 .forEach(l -> assertHas(text, l.limit().limit().title()));
         review.basis().stream().filter(b -> b.kind() == BasisRow.Kind.EQUATION).forEach(b -> assertHas(text, b.name()));
         long references = review.basis().stream()
@@ -143,11 +144,12 @@ class PeriodReportTest {
         assertFalse(text.contains("22.7"));
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"discard", "dispose", "safe to", "throw away", "ok to bin", "approved"})
-    void reportOrdersNobodyToLetGo(String phrase) throws IOException {
-        String text = text(InventedPeriods.ofBooks(8, "week-"));
-        assertFalse(text.toLowerCase(Locale.ROOT).contains(PdfText.dense(phrase)), phrase);
+    @Test
+    void reportOrdersNobodyToLetGo() throws IOException {
+        String text = text(InventedPeriods.ofBooks(8, "week-")).toLowerCase(Locale.ROOT);
+        for (String phrase : List.of("discard", "dispose", "safe to", "throw away", "ok to bin", "approved")) {
+            assertFalse(text.contains(PdfText.dense(phrase)), phrase);
+        }
     }
 
     @ParameterizedTest

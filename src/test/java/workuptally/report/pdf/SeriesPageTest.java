@@ -8,6 +8,7 @@ import java.io.IOException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -92,6 +93,7 @@ class SeriesPageTest {
         assertTrue(second.contains("ClassCourseB:") && second.contains(line), second);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(PdfOptions.Paper.class)
     void nothingIsClippedOrOverlapsWithAClassOrASignal(PdfOptions.Paper paper) throws IOException {
@@ -99,6 +101,7 @@ class SeriesPageTest {
         PdfReportTest.assertTidy(CourseBook.withASignal(), paper);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(PdfOptions.Paper.class)
     void nothingIsClippedOrOverlapsWithNamesLongerThanALine(PdfOptions.Paper paper) throws IOException {

@@ -3,12 +3,9 @@ package workuptally.report.workbook;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
-import workuptally.reference.Reference;
 import workuptally.report.view.sheets.SummarySection;
 import workuptally.report.view.tables.TableView;
 import workuptally.report.view.wording.Wording;
@@ -21,8 +18,7 @@ class SummaryRowsTest {
     private static final int LINES_OF_A_SCREEN = 25;
 
     private static ResultSheet summary() throws Exception {
-        Review review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        Review review = DemoReview.review();
         ResultSheet sheet = new ResultSheet(SummarySection.of(review, Wording.POINT), "Summary");
         sheet.view().stream().forEachOrdered(sheet.survey()::add);
         return sheet;

@@ -32,7 +32,7 @@ class RouteAccountTest {
                 .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O3", "Net", "19.20")
                 .but("isolated", "Assay", "100");
         Route partition = book.tally().evidence().routes().stream()
-                .filter(r -> r.route().startsWith("partition"))
+                .filter(r -> r.way() == Route.Way.PARTITION)
                 .findFirst()
                 .orElseThrow();
         assertEquals(0.8, partition.massGrams(), 0.001);
@@ -41,7 +41,7 @@ class RouteAccountTest {
     @Test
     void assayIsOneRoute() {
         // 40 mg/mL × 100 mL = 4.0 g; U = 2 × √(2² + 1.2²) % = 4.66476 % of 4.0 g = 0.186590 g.
-        Route route = route(acidified(), "assay").orElseThrow();
+        Route route = route(acidified(), Route.Way.ASSAY).orElseThrow();
         assertEquals(4.0, route.massGrams(), 1e-9);
         assertEquals(4.0 - 0.186590, route.lowGrams(), 1e-5);
         assertEquals("HPLC 40 mg/mL × volume", Wording.POINT.of(route.equation()));
@@ -49,7 +49,7 @@ class RouteAccountTest {
 
     @Test
     void assayByMassIsTimesTheMass() {
-        Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), "assay")
+        Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), Route.Way.ASSAY)
                 .orElseThrow();
         assertEquals("HPLC 4 % w/w × mass", Wording.POINT.of(route.equation()));
     }
@@ -57,7 +57,7 @@ class RouteAccountTest {
     @Test
     void chargeBalanceIsStrongBaseLessStrongAcid() {
         // 100 − 80 = 20 mmol salt × 200 g/mol = 4.0 g; band 2 × 1 % × √(100² + 80²) = 2.561250 mmol = 0.512250 g.
-        Route route = route(acidified(), "charge balance").orElseThrow();
+        Route route = route(acidified(), Route.Way.CHARGE_BALANCE).orElseThrow();
         assertEquals(4.0, route.massGrams(), 1e-9);
         assertEquals(4.0 - 0.512250, route.lowGrams(), 1e-5);
         assertEquals(4.0 + 0.512250, route.highGrams(), 1e-5);
@@ -69,20 +69,20 @@ class RouteAccountTest {
                 .row("charges", "Material", "sodium carbonate", "Role", "base", "Formula", "Na2CO3")
                 .but("charges", "Actual amount", "5")
                 .but("charges", "Actual unit", "mmol");
-        assertTrue(route(book, "charge balance").isEmpty());
+        assertTrue(route(book, Route.Way.CHARGE_BALANCE).isEmpty());
     }
 
     @Test
     void chargeBalanceIsNotDrawnWithoutMolarMass() {
         SmallBook book = acidified().but("products", "Molar mass", "");
-        assertTrue(route(book, "charge balance").isEmpty());
+        assertTrue(route(book, Route.Way.CHARGE_BALANCE).isEmpty());
     }
 
     @Test
     void partitionLeavesItsShareOfAllThatWasThere() {
         // D = 11 / (1 + 10^(5.2 − 4.2)) = 1; one portion of 100 mL over 100 mL leaves half of 4.0 g (A2) + 12.0 g (C1)
         // = 16.0 g: 8.0 g.
-        Route route = route(acidified(), "partition at the pH").orElseThrow();
+        Route route = route(acidified(), Route.Way.PARTITION).orElseThrow();
         assertEquals(8.0, route.massGrams(), 1e-9);
     }
 
@@ -90,7 +90,7 @@ class RouteAccountTest {
     void bandOfAPartitionIsThatOfItsRatioAndOfThePHReading() {
         // P within 1.2 and pH ± 0.1 (10^0.1 = 1.258925): D from 1/1.510710 to 1.510710; left 16/(1 + D): 6.372698 to
         // 9.627302 g.
-        Route route = route(acidified(), "partition at the pH").orElseThrow();
+        Route route = route(acidified(), Route.Way.PARTITION).orElseThrow();
         assertEquals(6.372698, route.lowGrams(), 1e-4);
         assertEquals(9.627302, route.highGrams(), 1e-4);
     }
@@ -101,9 +101,9 @@ class RouteAccountTest {
         assertEquals(List.of(), book.tally().evidence().routes());
     }
 
-    private static Optional<Route> route(SmallBook book, String name) {
+    private static Optional<Route> route(SmallBook book, Route.Way way) {
         return book.tally().evidence().routes().stream()
-                .filter(r -> r.route().equals(name))
+                .filter(r -> r.way() == way)
                 .findFirst();
     }
 

@@ -2,6 +2,7 @@ package workuptally.judgement.rules.containers;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.LayerDecision;
@@ -43,7 +44,9 @@ public final class ProposalLabel implements ProposalRule {
                 boolean complete = !ofLayers.isEmpty()
                         && ofLayers.stream().allMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE);
                 Phrase dissolved = dissolved(fit);
-                if (complete && fit.fits() && !fit.isOver() && !dissolved.isEmpty()) {
+                OptionalDouble full =
+                        container.tally().now().plus(fit.addition()).fillPercent();
+                if (complete && fit.fits() && !fit.isOver() && full.isPresent() && !dissolved.isEmpty()) {
                     findings.add(
                             FindingCode.PROPOSAL_LABEL,
                             Severity.NOTE,
@@ -54,15 +57,7 @@ public final class ProposalLabel implements ProposalRule {
                                     ofLayers.stream()
                                             .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
                                             .collect(Phrase.joining("; ")),
-                                    Figure.decimals(
-                                            container
-                                                    .tally()
-                                                    .now()
-                                                    .plus(fit.addition())
-                                                    .fillPercent()
-                                                    .orElse(0),
-                                            1,
-                                            "%"),
+                                    Figure.decimals(full.getAsDouble(), 1, "%"),
                                     dissolved),
                             Phrase.of("every component on the label by its full name, not 'aqueous' alone"),
                             FindingList.PRACTICE,

@@ -69,7 +69,7 @@ public final class RoutesCompared implements RunRule {
         Phrase seen = routes.stream()
                 .map(r -> Phrase.of(
                         "{} {} ({} to {}; {})",
-                        r.route(),
+                        r.way().word(),
                         Figure.decimals(r.massGrams(), 2, "g"),
                         Figure.decimals(r.lowGrams(), 2, ""),
                         Figure.decimals(r.highGrams(), 2, ""),

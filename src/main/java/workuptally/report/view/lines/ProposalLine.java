@@ -175,7 +175,8 @@ public record ProposalLine(
 
     private static ProposalLine of(ContainerReview container, ProposalFit fit, List<Finding> against) {
         boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
-        boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
+        boolean fillUnknown = fit.after().fillPercent().isEmpty();
+        boolean open = !against.isEmpty() || !fit.fits() || fit.isOver() || fillUnknown;
         Set<String> reasons = new LinkedHashSet<>();
         for (Finding finding : against) {
             if (finding.code() == FindingCode.PROPOSAL_INCOMPATIBLE
@@ -192,6 +193,9 @@ public record ProposalLine(
         }
         if (fit.isOver() && against.stream().noneMatch(f -> f.code() == FindingCode.CONTAINER_OVERFULL)) {
             reasons.add(overfull(container, fit));
+        }
+        if (fillUnknown) {
+            reasons.add("the container's capacity is not recorded");
         }
         return new ProposalLine(
                 stop ? Group.DO_NOT : open ? Group.ASK : Group.FITS,

@@ -128,7 +128,8 @@ public final class Wording {
     }
 
     private static boolean isLarge(String unit, String number) {
-        return (unit.equals("mL") || unit.equals("g")) && new BigDecimal(number).compareTo(LARGE) >= 0;
+        return (unit.equals("mL") || unit.equals("g"))
+                && new BigDecimal(number).abs().compareTo(LARGE) >= 0;
     }
 
     private static String rounded(Figure figure, double value) {

@@ -4,17 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.measurements.NextTest;
-import workuptally.reference.Reference;
 import workuptally.report.view.lines.Recovery;
 import workuptally.report.view.wording.ReadableNumbers;
 
@@ -101,8 +98,7 @@ class ProductAtStakeTest {
     /** The invented week asks R26-052 for the acid in A2, of which far more can be there than of the alcohol that was read. */
     @Test
     void measurementCarriesTheAmountOfWhatItLooksFor() throws Exception {
-        Review week = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        Review week = DemoReview.review();
         RunReview run = week.runs().stream()
                 .filter(r -> r.id().equals("R26-052"))
                 .findFirst()

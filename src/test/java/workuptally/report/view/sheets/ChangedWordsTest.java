@@ -15,14 +15,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.model.Finding;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.report.view.firstpage.NextMeasurement;
 import workuptally.report.view.firstpage.UrgentAction;
 import workuptally.report.view.lines.RunFindings;
@@ -44,8 +42,7 @@ class ChangedWordsTest {
 
     @BeforeAll
     static void review() throws Exception {
-        week = new ReviewBuilder(Reference.load(), "0.1.0")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        week = DemoReview.review();
     }
 
     private static String changed(String template) {

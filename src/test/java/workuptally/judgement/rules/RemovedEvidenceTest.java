@@ -1,0 +1,101 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+
+/** What somebody leaves out or names loosely never makes a layer look settled; invented books. */
+class RemovedEvidenceTest {
+    @TempDir
+    Path folder;
+
+    private RunReview run(ExampleBook book) throws Exception {
+        Review review = book.review(folder);
+        return review.runs().get(0);
+    }
+
+    private static Optional<Outcome> outcome(RunReview run, String layer) {
+        return run.decisions().stream()
+                .filter(d -> d.layer().equals(layer))
+                .findFirst()
+                .map(LayerDecision::outcome);
+    }
+
+    private static boolean has(RunReview run, String code) {
+        return run.findings().stream().anyMatch(f -> f.code().word().equals(code));
+    }
+
+    private static ExampleBook liquor(String phase) {
+        return ExampleBook.clean()
+                .plus("workup", "X1,7,crystallise,CR1,ethanol,1,20,,,0.789,,,,,,,,,,CR2+ML1")
+                .plus("layers", "X1,ML1," + phase + ",,E-05,18,74.00,60.00,,,kept")
+                .plus("assays", "X1,ML1,acetanilide,,HPLC,19,mg/mL,2.0,")
+                .plus("isolated", "X1,CR2,acetanilide,purified,CR1,F-02,95.0,90.0,,99.5,1.0,melting point,,");
+    }
+
+    @Test
+    void aPhaseThatIsNotRecordedHidesNoLayer() throws Exception {
+        assertEquals(Optional.of(Outcome.KEEP), outcome(run(liquor("mother liquor")), "ML1"));
+        assertEquals(Optional.of(Outcome.KEEP), outcome(run(liquor("")), "ML1"));
+        assertEquals(Optional.of(Outcome.KEEP), outcome(run(liquor("?")), "ML1"));
+    }
+
+    @Test
+    void productMeasuredInACakeIsKept() throws Exception {
+        RunReview cake = run(ExampleBook.clean().plus("assays", "X1,K1,acetanilide,,HPLC,8.1,% w/w,2.0,"));
+        assertEquals(Optional.of(Outcome.KEEP), outcome(cake, "K1"));
+        assertTrue(has(cake, "layer-holds-product"));
+    }
+
+    @Test
+    void anAssayWithoutAMethodCountsNoMoreThanOneThatDoesNotCount() throws Exception {
+        assertEquals(Optional.of(Outcome.EVIDENCE_COMPLETE), outcome(run(ExampleBook.clean()), "A2"));
+        for (String method : new String[] {"", "?", "n/a", "LC-MS"}) {
+            RunReview run =
+                    run(ExampleBook.clean().with("assays", "X1,A2,acetanilide,,HPLC", "X1,A2,acetanilide,," + method));
+            assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE, method);
+        }
+    }
+
+    @Test
+    void theoryRestsOnNoReagentWhereTheSubstratesCoefficientIsBlank() throws Exception {
+        RunReview run = run(ExampleBook.clean().with("charges", "93.13,1,", "93.13,,"));
+        assertTrue(has(run, "theory-not-computed"));
+        assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
+    }
+
+    @Test
+    void aQuestionMarkIsNoOperation() throws Exception {
+        RunReview run = run(ExampleBook.clean().with("workup", "X1,2,wash", "X1,2,?"));
+        assertTrue(has(run, "operation-missing"));
+    }
+
+    @Test
+    void aCakeThatNoStepGivesIsNamed() throws Exception {
+        RunReview run = run(ExampleBook.clean().plus("layers", "X1,K9,solid,,,,,,3.00,,kept"));
+        assertTrue(has(run, "layer-never-given"));
+    }
+
+    @Test
+    void whatALiquorIsMadeOfWentIn() throws Exception {
+        String workup = "X1,6,concentrate,O4,,,,,,,,,,,,,,,,D1+C1\n"
+                + "X1,7,crystallise,C1,heptane,1,30,,,0.684,,,,,,,,,,CR1+ML1";
+        RunReview run = run(ExampleBook.clean()
+                .with("workup", "X1,6,concentrate,O4,,,,,,,,,,,,,,,,D1+CR1", workup)
+                .plus("layers", "X1,ML1,mother liquor,,E-05,29,80.00,60.00,,heptane 99 %,kept"));
+        double in = run.tally().massBalance().orElseThrow().inGrams().value();
+        RunReview without = run(ExampleBook.clean());
+        assertEquals(
+                30 * 0.684,
+                in - without.tally().massBalance().orElseThrow().inGrams().value(),
+                1e-6);
+    }
+}
