@@ -3,14 +3,19 @@ package workuptally.model;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The settings in force: the book's own where its Limits table has them, else the defaults of {@link Limit}. */
 public final class Limits {
     private final Map<Limit, Field.Entered> numbers;
     private final Map<Limit, String> texts;
+    private final List<Limit> unread;
     private final Map<Limit, String> given = new EnumMap<>(Limit.class);
 
     /**
@@ -20,10 +25,25 @@ public final class Limits {
      * @param texts texts and dates the book sets, as typed
      */
     public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts) {
+        this(numbers, texts, Set.of());
+    }
+
+    /**
+     * Settings of a book.
+     *
+     * @param unread what the book sets and nobody can read, so that the default stands for another number
+     */
+    public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts, Set<Limit> unread) {
+        this.unread = List.copyOf(new TreeSet<>(unread));
         this.numbers = new EnumMap<>(Limit.class);
         this.numbers.putAll(numbers);
         this.texts = new EnumMap<>(Limit.class);
         this.texts.putAll(texts);
+    }
+
+    /** What the book sets and nobody can read, in the order of the template. */
+    public List<Limit> unread() {
+        return unread;
     }
 
     /** Only defaults. */
@@ -62,7 +82,7 @@ public final class Limits {
 
     /** The same settings with a text that was given for this review and wins over the book's. */
     public Limits given(Limit limit, String text) {
-        Limits other = new Limits(numbers, texts);
+        Limits other = new Limits(numbers, texts, new HashSet<>(unread));
         other.given.putAll(given);
         other.given.put(limit, text);
         return other;

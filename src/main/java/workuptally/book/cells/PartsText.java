@@ -54,7 +54,9 @@ public final class PartsText {
     }
 
     private static boolean isName(String part) {
-        return !VAGUE.matcher(part).find() && !RATIO.matcher(part).find() && !part.matches(".*\\s[\\d.,]+ ?%?");
+        return !VAGUE.matcher(part).find()
+                && !RATIO.matcher(part).find()
+                && !part.matches(".*\\s[\\d.,]+ ?%?|.*\\d ?%.*");
     }
 
     private static Optional<NamedNumber> part(String part, Unit unit) {
@@ -108,11 +110,24 @@ public final class PartsText {
                 : Optional.of(new NamedNumber(bare, value));
     }
 
+    /** True where words follow the number that may be another part: {@code 90 % hydrogen peroxide}. */
+    private static boolean namesMore(String text) {
+        int digit = 0;
+        while (digit < text.length() && !Character.isDigit(text.charAt(digit))) {
+            digit++;
+        }
+        Optional<NumberToken> token =
+                NumberToken.at(text, digit, NumberText.Marks.UNKNOWN, false).token();
+        String rest = token.map(t -> text.substring(t.end()).strip()).orElse("");
+        return rest.matches(".*\\p{L}.*") && !Remarks.harmless(rest);
+    }
+
     private static Optional<Double> value(String text, Unit unit) {
         if (!(NumberText.parse(text) instanceof NumberText.Number number)
                 || number.qualifier() == Qualifier.BELOW
                 || number.qualifier() == Qualifier.ABOVE
-                || number.remark().isPresent()) {
+                || number.remark().isPresent()
+                || namesMore(text)) {
             return Optional.empty();
         }
         Unit typed = number.unit().orElse(unit);

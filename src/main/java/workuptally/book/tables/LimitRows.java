@@ -24,13 +24,14 @@ public final class LimitRows {
     private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
     private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
     private final Set<Limit> seen = EnumSet.noneOf(Limit.class);
+    private final Set<Limit> unread = EnumSet.noneOf(Limit.class);
 
     public void read(TableRows rows) {
         rows.forEach(row -> row.key("Name").ifPresent(name -> read(row, name)));
     }
 
     public Limits limits() {
-        return new Limits(numbers, texts);
+        return new Limits(numbers, texts, unread);
     }
 
     private void read(TableRow row, String name) {
@@ -76,12 +77,25 @@ public final class LimitRows {
                         "read '" + typed + "'",
                         "the unit " + limit.unit(),
                         "Correct the unit and run again; the default was used.");
+                unread.add(limit);
                 return;
             }
-            row.numberIn("Value", typedUnit.get(), unit, false)
-                    .entered()
-                    .filter(value -> isUsable(row, limit, value))
-                    .ifPresent(value -> numbers.put(limit, value));
+            Field number = row.numberIn("Value", typedUnit.get(), unit, false);
+            number.entered().filter(value -> isUsable(row, limit, value)).ifPresent(value -> numbers.put(limit, value));
+            boolean noUncertainty = limit.isUncertainty()
+                    && number.entered().filter(v -> v.value() == 0).isPresent();
+            if (!numbers.containsKey(limit) && !noUncertainty) {
+                unread.add(limit);
+                if (number.isBlank()) {
+                    row.report(
+                            FindingCode.NUMBER_UNREADABLE,
+                            Severity.CHECK,
+                            "Value",
+                            "read '" + row.text("Value") + "'",
+                            "a number, or an empty cell for the default",
+                            "Enter the number or empty the cell, and run again; the default was used.");
+                }
+            }
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import workuptally.material.Material;
 import workuptally.model.Charge;
+import workuptally.model.CompositionPart;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -60,7 +61,7 @@ public final class HazardNotes {
         return List.copyOf(all);
     }
 
-    /** What was charged and added, and what a quench gives besides. */
+    /** What was charged and added, what a layer is said to hold, and what a quench gives besides. */
     private List<HazardNote> ofMaterials(RunTally tally) {
         Run run = tally.run();
         List<String> names = new ArrayList<>();
@@ -68,6 +69,10 @@ public final class HazardNotes {
         run.orderedSteps().stream()
                 .filter(step -> !step.added().material().isBlank())
                 .map(this::named)
+                .forEach(names::add);
+        run.layers().stream()
+                .flatMap(layer -> layer.composition().stream())
+                .map(CompositionPart::substance)
                 .forEach(names::add);
         QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
                 .map(QuenchByProduct::name)

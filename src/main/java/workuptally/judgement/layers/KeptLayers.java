@@ -32,7 +32,8 @@ final class KeptLayers {
                 .map(s -> s == Layer.Status.KEPT
                         || s == Layer.Status.TO_REUSE
                         || s == Layer.Status.RELEASED
-                        || s == Layer.Status.CONSUMED)
+                        || s == Layer.Status.CONSUMED
+                        || s == Layer.Status.USED_UP)
                 .orElse(true);
         return layer.terminal()
                 && (liquid || holdsProduct(run, layer))

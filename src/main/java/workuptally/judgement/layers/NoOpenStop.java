@@ -4,9 +4,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Finding;
+import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -47,6 +49,15 @@ final class NoOpenStop implements LayerCondition {
         if (open.isEmpty()) {
             List<String> unread =
                     UnreadEntries.of(evidence.run().run(), evidence.layer().label(), evidence.findings());
+            List<Limit> limits = evidence.book().limits().unread();
+            if (unread.isEmpty() && !limits.isEmpty()) {
+                return new Condition(
+                        Criterion.NO_OPEN_STOP,
+                        State.NOT_MET,
+                        Phrase.of(
+                                "not read: {} in Limits",
+                                limits.stream().map(Limit::title).collect(Collectors.joining(", "))));
+            }
             return unread.isEmpty()
                     ? new Condition(Criterion.NO_OPEN_STOP, State.MET, Phrase.of("no stop on record"))
                     : new Condition(
