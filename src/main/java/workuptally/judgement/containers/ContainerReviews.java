@@ -82,13 +82,16 @@ public final class ContainerReviews {
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
-            StreamFit fit = isPhaseKnown(addition) ? streams.fit(incoming, stream) : StreamFit.UNKNOWN;
+            StreamFit byMakeUp = streams.fit(incoming, stream);
+            boolean phaseKnown = isPhaseKnown(addition);
+            StreamFit fit = phaseKnown ? byMakeUp : StreamFit.UNKNOWN;
+            boolean waitsForPhase = !phaseKnown && byMakeUp != StreamFit.UNKNOWN;
             List<Carried> brought = carried.ofAddition(addition);
             ContainerState after = state.plus(addition);
             List<Clash> clashes = clashes(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
-            ProposalFit proposal =
-                    new ProposalFit(addition, fit, streams.names(incoming), clashes, after, limit, crosses);
+            ProposalFit proposal = new ProposalFit(
+                    addition, fit, waitsForPhase, streams.names(incoming), clashes, after, limit, crosses);
             if (proposal.fits()) {
                 state = after;
                 over |= crosses;

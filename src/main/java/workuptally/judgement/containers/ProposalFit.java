@@ -12,6 +12,7 @@ import workuptally.tally.containers.ContainerState;
  *
  * @param addition what it would bring
  * @param streamFit whether its stream is the container's
+ * @param waitsForPhase true where the streams could be compared, but which phase its layer is has not been shown
  * @param streamName stream that its make-up suggests
  * @param clashes materials that must not meet
  * @param after contents with the proposals that fit before it, and itself
@@ -21,6 +22,7 @@ import workuptally.tally.containers.ContainerState;
 public record ProposalFit(
         ContainerAddition addition,
         StreamFit streamFit,
+        boolean waitsForPhase,
         String streamName,
         List<Clash> clashes,
         ContainerState after,
@@ -53,7 +55,7 @@ public record ProposalFit(
         OTHER,
         /** A stream that asks first. */
         ASK_FIRST,
-        /** The stream of the container or of the addition is not known. */
+        /** The stream of the container or of the addition is not known, or rests on a phase that has not been shown. */
         UNKNOWN
     }
 

@@ -232,7 +232,10 @@ public final class MixtureStatements {
             }
         });
         List<String> words = new ArrayList<>(WaysIn.together(phrases).values());
-        vapour.addAll(byFlashPoint);
+        byFlashPoint.stream()
+                .filter(name ->
+                        statements.get(name).stream().noneMatch(s -> code(s).equals(FlashPointInWater.FLAMMABLE)))
+                .forEach(vapour::add);
         if (!byFlashPoint.isEmpty() && phrases.containsKey(FlashPointInWater.FLAMMABLE)) {
             words.add("Contains " + String.join(", ", byFlashPoint) + ".");
         }

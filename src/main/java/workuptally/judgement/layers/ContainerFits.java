@@ -62,7 +62,10 @@ final class ContainerFits implements LayerCondition {
             return notMet(Phrase.of("{} is open for {} days", id, age.get().daysOpen()));
         }
         if (fit.streamFit() == StreamFit.UNKNOWN) {
-            return missing(Phrase.of("stream of {} or of the layer", id));
+            return missing(
+                    fit.waitsForPhase()
+                            ? Phrase.of("phase of the layer, on which its stream rests")
+                            : Phrase.of("stream of {} or of the layer", id));
         }
         boolean daysLimited =
                 evidence.book().limits().optional(Limit.CONTAINER_DAYS).isPresent();

@@ -2,6 +2,8 @@ package workuptally.reference.hazards;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import workuptally.reference.tables.Basis;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
@@ -35,6 +37,9 @@ public record Hazard(
         List<String> sources,
         Basis basis)
         implements Cited {
+    /** Flammable liquids, and what catches fire by itself. */
+    private static final Set<String> FIRE = Set.of("H224", "H225", "H226", "H250");
+
     /** Copies the lists. */
     public Hazard {
         aliases = List.copyOf(aliases);
@@ -57,9 +62,19 @@ public record Hazard(
                 row.basis("basis"));
     }
 
-    /** The codes of its hazard statements. */
+    /**
+     * The codes of its hazard statements. What suppliers add on fire is among them: a harmonised entry may be a minimum, and silence about
+     * fire reads as if it did not burn.
+     */
     public List<String> statements() {
-        return classification.statements();
+        List<String> added = classification.furtherSupplierStatements().stream()
+                .filter(FIRE::contains)
+                .filter(code -> !classification.statements().contains(code))
+                .toList();
+        return added.isEmpty()
+                ? classification.statements()
+                : Stream.concat(classification.statements().stream(), added.stream())
+                        .toList();
     }
 
     /**

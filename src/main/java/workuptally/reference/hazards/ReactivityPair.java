@@ -17,7 +17,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param gases formulas or names of the gas set free
  * @param severity how grave
  * @param inWorkup whether they may meet in a workup
- * @param where places the row speaks of: funnel (flask and funnel), waste (container), concentration
+ * @param where places the row speaks of: funnel (flask and funnel), waste (container), concentration, reaction
  * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
@@ -44,8 +44,8 @@ public record ReactivityPair(
 
     static ReactivityPair of(Cells row) throws IllegalReferenceException {
         List<String> where = row.list("where");
-        if (where.isEmpty() || !List.of(FUNNEL, WASTE, CONCENTRATION).containsAll(where)) {
-            throw row.wrong("where", row.raw("where"), "funnel, waste, concentration, joined by ;");
+        if (where.isEmpty() || !List.of(FUNNEL, WASTE, CONCENTRATION, REACTION).containsAll(where)) {
+            throw row.wrong("where", row.raw("where"), "funnel, waste, concentration, reaction, joined by ;");
         }
         return new ReactivityPair(
                 row.text("class a"),
@@ -91,6 +91,9 @@ public record ReactivityPair(
 
     /** Stripping and distilling. */
     public static final String CONCENTRATION = "concentration";
+
+    /** A known reaction that wants the pair in its flask, be one of the two its solvent or not. */
+    public static final String REACTION = "reaction";
 
     /** How keys of the published chart begin. */
     public static final String CHART = "epa-";

@@ -20,7 +20,6 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Product;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
-import workuptally.reference.solutions.PartitionRow;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.AtomicWeight;
@@ -197,16 +196,6 @@ public final class Substances {
      */
     public double densityOver20(String name, double celsius) {
         return new Densities(this).over20(name, celsius);
-    }
-
-    /** c(octanol)/c(water) of a neutral substance that prefers octanol; empty for any other. */
-    public OptionalDouble ratioPreferredByOctanol(String name) {
-        Optional<PartitionRow> row = reference.partition().findAll(name).stream()
-                .filter(r -> r.organicPhase().equals("1-octanol"))
-                .filter(r -> r.character() == PartitionRow.Character.NEUTRAL && r.logP() > 0)
-                .findFirst();
-        row.ifPresent(this::use);
-        return row.isPresent() ? OptionalDouble.of(Math.pow(10, row.get().logP())) : OptionalDouble.empty();
     }
 
     /** Rows are met again and again, and comparing them whole would cost more than finding them. */

@@ -29,11 +29,13 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
  * Solutes whose phase is not known (the organic solids charged) are counted in neither and in both, which gives a range: 1.2 g/mL in an
  * organic phase, 2.5 g/mL as dissolved salt in an aqueous one (common practice). A layer is assigned to the phase that its density fits
  * within 3u when the other lies further off; where the two expectations differ by less than 0.05 g/mL or 3u, or neither fits, the
- * density cannot tell. A contact whose measured layers do not all say the same cannot tell either.
+ * density cannot tell. Nothing is expected of a phase of which more than a tenth is the unknown rest of a charge. A contact whose measured layers do not all say the same cannot tell either.
  */
 public final class IdentityAccount {
 
     private static final double TABLE_CELSIUS = 20;
+    /** A rest of 0.8 to 1.5 g/mL moves the density of a phase by less than 0.05 g/mL up to this share. */
+    private static final double MOST_UNKNOWN_FRACTION = 0.1;
 
     private final Run run;
     private final Substances substances;
@@ -190,7 +192,8 @@ public final class IdentityAccount {
 
     private Optional<Expected> expected(Ingredients phase, double solutes, double soluteDensity, double celsius) {
         Ingredients liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
-        if (liquid.millilitres() <= 0) {
+        double rest = liquid.share(c -> c.equals(Materials.REST) ? 1 : 0).millilitres();
+        if (liquid.millilitres() <= 0 || rest > MOST_UNKNOWN_FRACTION * liquid.millilitres()) {
             return Optional.empty();
         }
         double millilitres = 0;

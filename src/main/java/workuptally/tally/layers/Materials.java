@@ -33,10 +33,18 @@ public final class Materials {
     /** Salts charged dry: the volume that they take up in the aqueous phase. */
     static final String SALTS = "salts in solution";
 
+    /** What a charge of low strength holds beside what it is named for, a broth or an extract: a volume of which nothing else is known. */
+    static final String REST = "rest of a charge";
+
+    private static final String SOLID = "solid";
+
     /** What a hydride has become once a test found none left. */
     static final String QUENCHED = "salts of the quenched hydride";
 
     private static final String HYDRIDE = "hydride";
+
+    /** Of an unknown rest, g/mL: most of a broth is water (common practice). */
+    private static final double WATER_DENSITY = 1;
 
     private final Substances substances;
 
@@ -91,7 +99,18 @@ public final class Materials {
                             Ingredients.of(charge.material(), grams - dissolving > 0 ? grams - dissolving : solute, 0))
                     : solution;
         }
-        return solute(charge, grams, millilitres);
+        double named = amount.amountMillimoles().isPresent()
+                        && amount.molarMassGramsPerMole().isPresent()
+                ? amount.amountMillimoles().get().value()
+                        * amount.molarMassGramsPerMole().getAsDouble()
+                        / 1000
+                : grams;
+        double rest = grams - named;
+        boolean dilute = rest > named && !substances.material(charge.material()).is(SOLID);
+        return dilute
+                ? solute(charge, named, 0)
+                        .plus(Ingredients.of(REST, 0, millilitres > 0 ? millilitres : rest / WATER_DENSITY))
+                : solute(charge, grams, millilitres);
     }
 
     /** A solute by itself, with the volume it takes up in solution where none was measured. */
@@ -192,7 +211,7 @@ public final class Materials {
      * where the tables list it as a solute.
      */
     boolean goesWithWater(String component, Optional<Charge> charge) {
-        if (component.equals(WATER)) {
+        if (component.equals(WATER) || component.equals(REST)) {
             return true;
         }
         if (isReactants(component)) {

@@ -33,7 +33,7 @@ public record Meeting(
 
     /** How two materials come together. */
     public enum Occasion {
-        /** Both were charged, neither as a solvent: the reaction itself may want it. */
+        /** Both were charged, neither as a solvent, or a known reaction wants the pair whatever their roles: the reaction itself may want it. */
         CHARGED,
         /** Both were charged, one of them as a solvent. */
         CHARGED_AS_SOLVENT,
@@ -92,7 +92,7 @@ public record Meeting(
         return pair.inWorkup().word();
     }
 
-    /** Places the row speaks of: funnel, waste, concentration. */
+    /** Places the row speaks of: funnel, waste, concentration, reaction. */
     public List<String> where() {
         return pair.where();
     }

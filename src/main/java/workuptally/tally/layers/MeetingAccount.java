@@ -109,19 +109,25 @@ public final class MeetingAccount {
         for (Present one : there) {
             for (Present other : added) {
                 if (!one.name().equals(other.name())) {
-                    Occasion occasion = step.isPresent()
-                            ? Occasion.STEP
-                            : one.solvent() || other.solvent() ? Occasion.CHARGED_AS_SOLVENT : Occasion.CHARGED;
                     reactivity
                             .between(one.membership(), other.membership(), classes)
-                            .forEach(pair ->
-                                    found.putIfAbsent(pair.key(), meeting(step, List.of(one, other), pair, occasion)));
+                            .forEach(pair -> found.putIfAbsent(
+                                    pair.key(),
+                                    meeting(step, List.of(one, other), pair, occasion(step, one, other, pair))));
                 }
             }
         }
         step.ifPresent(s -> broughtAbout(s, there, classes)
                 .forEach(m -> found.putIfAbsent(m.pair().key(), m)));
         found.values().stream().filter(MeetingAccount::tells).forEach(meetings::add);
+    }
+
+    private static Occasion occasion(Optional<Step> step, Present one, Present other, ReactivityPair pair) {
+        if (step.isPresent()) {
+            return Occasion.STEP;
+        }
+        boolean meant = pair.where().contains(ReactivityPair.REACTION);
+        return !meant && (one.solvent() || other.solvent()) ? Occasion.CHARGED_AS_SOLVENT : Occasion.CHARGED;
     }
 
     /** What two materials that stood beside each other do as soon as a third one comes, as arsenite and zinc with acid. */

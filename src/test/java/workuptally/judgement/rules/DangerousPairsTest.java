@@ -101,6 +101,37 @@ class DangerousPairsTest {
         assertFalse(of(washed(planned(charged), added), code).isEmpty());
     }
 
+    /** Swern, activation by anhydride and Parikh-Doering: reactions of the trade, asked about alike whatever the role of DMSO. Common practice. */
+    @ParameterizedTest
+    @CsvSource({
+        "oxalyl chloride, reagent, -60 °C",
+        "oxalyl chloride, solvent, -60 °C",
+        "trifluoroacetic anhydride, solvent, -50 °C",
+        "trifluoroacetic anhydride, reagent, -50 °C",
+        "sulfur trioxide pyridine complex, solvent, 0 to 25 °C",
+        "SO3·pyridine, reagent, 0 to 25 °C"
+    })
+    void activatedDmsoIsAskedAboutWhateverItsRole(String activator, String role, String temperature) {
+        SmallBook book = planned(activator)
+                .row("charges", "Material", "DMSO", "Role", role, "Planned amount", "10", "Planned unit", "mL");
+        List<Finding> asked = of(book, FindingCode.CHARGED_TOGETHER);
+        assertEquals(1, asked.size());
+        assertEquals(Severity.CHECK, asked.get(0).severity());
+        String words = Wording.POINT.of(asked.get(0).seen())
+                + Wording.POINT.of(asked.get(0).expected());
+        assertTrue(words.contains(temperature) && words.contains("vented"), words);
+        assertEquals(activator.startsWith("trifluoro"), words.contains("trifluoro"), words);
+        assertEquals(List.of(), of(book, FindingCode.MATERIALS_MUST_NOT_MEET));
+    }
+
+    @Test
+    void dmsoOntoWhatActivatesItInAWorkupIsStillAStop() {
+        assertEquals(
+                1,
+                of(washed(planned("oxalyl chloride"), "DMSO"), FindingCode.MATERIALS_MUST_NOT_MEET)
+                        .size());
+    }
+
     @Test
     void dilutePerchloricAcidIsAnAcid() {
         assertEquals(

@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.view.wording.Wording;
 
@@ -135,6 +137,26 @@ class RulesStaySilentTest {
     void funnelOverfullAfterTheFactIsANote() throws Exception {
         Finding finding = only("funnel-overfull", ExampleBook.clean().with("workup", "0.998,250", "0.998,100"));
         assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void volumesBeyondAnyFunnelAskOnceForTheVessel() {
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Actual amount", "20000")
+                .but("charges", "Actual unit", "mL");
+        for (String step : List.of("1", "2", "3")) {
+            book.row("workup", "Step", step, "Operation", "wash", "From", step.equals("1") ? "RM" : "O" + step)
+                    .but("workup", "Material", "water")
+                    .but("workup", "Volume", "9000")
+                    .but("workup", "Gives organic", "O" + (Integer.parseInt(step) + 1))
+                    .but("workup", "Gives aqueous", "A" + step);
+        }
+        List<Finding> found = book.reviewOfRun().findings().stream()
+                .filter(f -> f.code() == FindingCode.FUNNEL_OVERFULL)
+                .toList();
+        assertEquals(1, found.size());
+        String words = Wording.POINT.of(found.get(0).seen());
+        assertTrue(words.startsWith("step 1, step 2, step 3: up to 29") && words.contains("no vessel is named"), words);
     }
 
     @Test

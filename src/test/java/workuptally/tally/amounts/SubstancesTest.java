@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,13 +56,22 @@ class SubstancesTest {
         assertEquals(1, substances.densityOver20(name, 20), 1e-12);
     }
 
-    /** Anisole log P 2.11: 10^2.11 = 128.825; acetone −0.24 prefers water, benzoic acid is no neutral substance. */
+    /**
+     * In ether tetrahydrofuran by octanol, log P 0.46 (CRC Handbook): 10^0.46 = 2.884; acetone by its own row, 10^-0.21 = 0.617 (Leo 1971);
+     * acetonitrile, which octanol does not prefer, by the bench rule; half toluene, half ester: the mean of both.
+     */
     @Test
-    void octanolTellsOfNeutralSubstancesThatPreferIt() {
-        assertEquals(128.825, substances.ratioPreferredByOctanol("anisole").orElseThrow(), 1e-3);
+    void solventsThatMixWithWaterGoByTheNearestRow() {
+        MiscibleSolvents ratios = new MiscibleSolvents(substances);
+        Map<String, Double> ether = Map.of("diethyl ether", 50.0);
+        assertEquals(2.884, ratios.ratio("tetrahydrofuran", ether), 1e-3);
         assertEquals(1, used().size());
-        assertTrue(substances.ratioPreferredByOctanol("acetone").isEmpty());
-        assertTrue(substances.ratioPreferredByOctanol("benzoic acid").isEmpty());
+        assertEquals(0.617, ratios.ratio("acetone", ether), 1e-3);
+        assertEquals(0.3, ratios.ratio("acetonitrile", ether), 1e-12);
+        assertEquals(0.3, ratios.ratio("acetonitrile", Map.of()), 1e-12);
+        double toluene = ratios.ratio("methanol", Map.of("toluene", 9.0));
+        assertEquals(
+                (toluene + 0.3) / 2, ratios.ratio("methanol", Map.of("toluene", 9.0, "ethyl acetate", 9.0)), 1e-12);
     }
 
     /** C 12.011, H 1.008, O 15.999, N 14.007 g/mol (IUPAC, abridged): CH4O 32.042; C6H7N 93.129. */

@@ -73,12 +73,19 @@ public final class ProposalInWrongStream implements ProposalRule {
                         FindingCode.PROPOSAL_STREAM_UNKNOWN,
                         Severity.CHECK,
                         fit,
-                        Phrase.of(
-                                "its stream is '{}', the container's is '{}'; they cannot be compared",
-                                fit.streamName(),
-                                label),
-                        Phrase.of(
-                                "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container."));
+                        fit.waitsForPhase()
+                                ? Phrase.of(
+                                        "its stream '{}' rests on which phase it is, and nothing shows that",
+                                        fit.streamName())
+                                : Phrase.of(
+                                        "its stream is '{}', the container's is '{}'; they cannot be compared",
+                                        fit.streamName(),
+                                        label),
+                        fit.waitsForPhase()
+                                ? Phrase.of(
+                                        "Show the phase: weigh both layers and read their volumes, or put a drop of water to it and enter that under Checked by of the step.")
+                                : Phrase.of(
+                                        "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container."));
         }
     }
 

@@ -1,11 +1,13 @@
 package workuptally.judgement.rules.quench;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -21,7 +23,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
 
-/** A funnel filled above its limit: a stop for a planned run above the stop limit, a check below that; a note once it has been done. */
+/** A funnel filled above its limit, and volumes beyond any funnel without a vessel: a stop for a planned run above the stop limit, a check below that; a note once it has been done. */
 public final class FunnelTooFull implements RunRule {
 
     @Override
@@ -39,8 +41,11 @@ public final class FunnelTooFull implements RunRule {
         }
         double stopPercent = book.limits().value(Limit.FUNNEL_FILL_STOP);
         boolean planned = tally.run().status() == Run.Status.PLANNED;
+        List<Contact> unnamed = new ArrayList<>();
         for (Contact contact : fullest.values()) {
-            if (contact.fillPercent() > contact.fillLimitPercent()) {
+            if (contact.fillPercent() > contact.fillLimitPercent() && !contact.funnelRecorded()) {
+                unnamed.add(contact);
+            } else if (contact.fillPercent() > contact.fillLimitPercent()) {
                 Severity severity =
                         !planned ? Severity.NOTE : contact.fillPercent() > stopPercent ? Severity.STOP : Severity.CHECK;
                 findings.add(
@@ -59,7 +64,30 @@ public final class FunnelTooFull implements RunRule {
                         action(contact, planned ? shortWash(tally, contact) : Optional.empty()));
             }
         }
+        vesselNotNamed(unnamed, planned, findings);
         return findings.list();
+    }
+
+    /** Volumes beyond the largest funnel are shaken in a vessel that the book does not name: one question for the run. */
+    private static void vesselNotNamed(List<Contact> contacts, boolean planned, FindingList findings) {
+        if (contacts.isEmpty()) {
+            return;
+        }
+        Contact largest = contacts.stream()
+                .max(Comparator.comparingDouble(c -> c.volumeMillilitres() / c.loads()))
+                .orElseThrow();
+        findings.add(
+                FindingCode.FUNNEL_OVERFULL,
+                planned ? Severity.CHECK : Severity.NOTE,
+                largest.step().row().at("Funnel"),
+                Phrase.of(
+                        "{}: up to {} at a time, more than the largest funnel of the tables ({}) takes; no vessel is named",
+                        contacts.stream().map(c -> "step " + c.step().number()).collect(Collectors.joining(", ")),
+                        Figure.decimals(largest.volumeMillilitres() / largest.loads(), 0, "mL"),
+                        Figure.decimals(largest.funnelMillilitres(), 0, "mL")),
+                Phrase.of("a vessel filled to {} at most", Figure.decimals(largest.fillLimitPercent(), 0, "%")),
+                FindingList.PRACTICE,
+                Phrase.of("Enter the volume of the vessel under Funnel, or the loads."));
     }
 
     /** The wash of this contact where it is short of what it meets: the volume in the funnel is then not the one to come. */
@@ -97,13 +125,12 @@ public final class FunnelTooFull implements RunRule {
 
     private static Phrase seen(Contact contact) {
         return Phrase.of(
-                "step {} ({}): {} in {} a funnel of {}{} is {}",
+                "step {} ({}): {} in {} a funnel of {} is {}",
                 contact.step().number(),
                 contact.step().added().material(),
                 Figure.decimals(contact.volumeMillilitres(), 0, "mL"),
                 contact.loads() == 1 ? "one load in" : contact.loads() + " loads in",
                 Figure.decimals(contact.funnelMillilitres(), 0, "mL"),
-                contact.funnelRecorded() ? "" : " (assumed)",
                 Figure.decimals(contact.fillPercent(), contact.percentDecimals(), "%"));
     }
 }

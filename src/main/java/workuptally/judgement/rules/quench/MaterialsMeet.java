@@ -103,7 +103,7 @@ public final class MaterialsMeet implements RunRule {
                     Severity.CHECK,
                     place(tally, first),
                     Phrase.of("{}: {}", where, what),
-                    Phrase.of("a reaction that wants this pair, under a procedure that says how"),
+                    Phrase.of("a reaction that wants this pair, under a procedure that says how{}", note(first)),
                     source(meetings),
                     Phrase.of(
                             "See that the procedure means this pair and says how it is kept in hand; read the safety data sheets."
@@ -116,9 +116,7 @@ public final class MaterialsMeet implements RunRule {
                 planned ? Severity.STOP : portions.isEmpty() ? Severity.CHECK : Severity.HOLD,
                 place(tally, first),
                 Phrase.of("{}: {}{}", where, what, planned ? Phrase.NONE : carried),
-                Phrase.of(
-                        "never together in a workup{}",
-                        first.pair().note().map(note -> Phrase.of("; {}", note)).orElse(Phrase.NONE)),
+                Phrase.of("never together in a workup{}", note(first)),
                 source(meetings),
                 planned
                         ? Phrase.of(
@@ -204,6 +202,10 @@ public final class MaterialsMeet implements RunRule {
 
     private static double headspaceLitres(Contact contact) {
         return Math.max(0, contact.funnelMillilitres() - contact.volumeMillilitres() / contact.loads()) / 1000;
+    }
+
+    private static Phrase note(Meeting meeting) {
+        return meeting.pair().note().map(note -> Phrase.of("; {}", note)).orElse(Phrase.NONE);
     }
 
     private static Phrase where(Meeting meeting) {

@@ -45,7 +45,7 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_IS_EVIDENCE, "may be evidence of an open question"),
             Map.entry(FindingCode.PROPOSAL_EVIDENCE_OPEN, "what it holds is not settled"),
             Map.entry(FindingCode.PROPOSAL_WRONG_STREAM, "another stream than the container's"),
-            Map.entry(FindingCode.PROPOSAL_STREAM_UNKNOWN, "its stream is not known"),
+            Map.entry(FindingCode.PROPOSAL_STREAM_UNKNOWN, "its stream is not settled"),
             Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
