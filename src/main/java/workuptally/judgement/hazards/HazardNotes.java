@@ -75,10 +75,6 @@ public final class HazardNotes {
                 .map(CompositionPart::substance)
                 .filter(name -> !substances.material(name).main().isWater())
                 .forEach(names::add);
-        run.layers().stream()
-                .flatMap(layer -> layer.composition().stream())
-                .map(CompositionPart::substance)
-                .forEach(names::add);
         QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
                 .map(QuenchByProduct::name)
                 .forEach(names::add);

@@ -98,4 +98,30 @@ class RemovedEvidenceTest {
                 in - without.tally().massBalance().orElseThrow().inGrams().value(),
                 1e-6);
     }
+
+    @Test
+    void aLimitNobodyCanReadIsNotReplacedByALaxerOne() throws Exception {
+        for (String value : new String[] {"half a percent", "<0.5", "?", "tbd"}) {
+            RunReview run = run(ExampleBook.clean().table("limits", "Name,Value\nLayer limit," + value + "\n"));
+            assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE, value);
+        }
+        assertEquals(
+                Optional.of(Outcome.EVIDENCE_COMPLETE),
+                outcome(run(ExampleBook.clean().table("limits", "Name,Value\nLayer limit,\n")), "A2"));
+    }
+
+    @Test
+    void aLayerThatNoStepTookIsNotUsedUp() throws Exception {
+        RunReview run = run(ExampleBook.clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,used up"));
+        assertTrue(outcome(run, "A2").isPresent());
+        assertTrue(has(run, "layer-said-consumed"));
+    }
+
+    @Test
+    void wordsBehindAShareAreNoPartOfTheName() throws Exception {
+        Review review = ExampleBook.clean()
+                .with("layers", "ethyl acetate 98 %", "ethyl acetate 90 % hydrogen peroxide")
+                .review(folder);
+        assertTrue(review.findings().stream().anyMatch(f -> f.code().word().equals("parts-unreadable")));
+    }
 }
