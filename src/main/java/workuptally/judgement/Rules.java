@@ -34,6 +34,7 @@ import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
 import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
+import workuptally.judgement.rules.charges.SkeletonNotGiven;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
@@ -131,6 +132,7 @@ public final class Rules {
                 new BelowOneEquivalent(),
                 new StatedAmountDiffers(),
                 new CoefficientForgotten(substances),
+                new SkeletonNotGiven(),
                 new UnitSlip(substances),
                 new ChargeTwice(),
                 new ReagentInExcess(substances),

@@ -216,6 +216,7 @@ public enum FindingCode {
     RUNS_EMPTY(Severity.STOP),
     PRODUCT_DUPLICATE(Severity.STOP),
     PRODUCT_UNKNOWN(Severity.STOP),
+    SKELETON_NOT_GIVEN(Severity.CHECK),
     SKELETON_PARTNER_UNKNOWN(Severity.STOP),
     OPERATION_MISSING(Severity.STOP),
     LAYER_DUPLICATE(Severity.STOP),

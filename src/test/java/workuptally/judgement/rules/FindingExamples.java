@@ -100,6 +100,11 @@ final class FindingExamples {
         add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "ca. 5.22"));
         add("limiting-not-substrate", Severity.CHECK, clean().with("charges", "6.012", "5.000"));
         add(
+                "skeleton-not-given",
+                Severity.CHECK,
+                clean().plus("charges", "X1,triphenylphosphine,reagent,C18H15P,262.29,,,,0.5,g,99,,,,")
+                        .plus("products", "X1,triphenylphosphine oxide,no,C18H15OP,278.29,,,neutral,,,"));
+        add(
                 "coefficient-suspect",
                 Severity.CHECK,
                 clean().with("products", "135.17,1,aniline 1", "135.17,2,aniline 1"));
