@@ -58,6 +58,7 @@ import workuptally.judgement.rules.layers.ExtractionUndivided;
 import workuptally.judgement.rules.layers.ImpossibleDensity;
 import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
+import workuptally.judgement.rules.layers.LayerPartOnly;
 import workuptally.judgement.rules.layers.LayerPhDiffers;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
@@ -149,6 +150,7 @@ public final class Rules {
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
+                new LayerPartOnly(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(),

@@ -12,19 +12,20 @@ import workuptally.model.FindingCode;
  * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
  */
 final class SettledByHand {
-    /** Findings about a quench, an emulsion, the pH of a step or the density of a layer. */
+    /** Findings about a quench, an emulsion, the pH of a step, the volume or the density of a layer. */
     static final Set<FindingCode> CODES = Set.of(
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
             FindingCode.EMULSION_NOT_RECORDED,
             FindingCode.CONTENT_AGAINST_PH,
+            FindingCode.LAYER_PART_ONLY,
             FindingCode.LAYER_DENSITY_UNEXPECTED);
 
     private static final String SETTLED = "settled";
 
     private SettledByHand() {}
 
-    /** True for a finding about a quench, an emulsion, the pH of a step or the density of a layer. */
+    /** True for a finding about a quench, an emulsion, the pH of a step, the volume or the density of a layer. */
     static boolean isOfTheBench(Finding finding) {
         return CODES.contains(finding.code());
     }

@@ -13,6 +13,8 @@ import workuptally.model.Step;
  * @param inMillilitres all liquids before mixing, portions together, mL
  * @param organicGrams organic phase as estimated, before anything measured overrides it, g
  * @param aqueousGrams aqueous phase as estimated, without what of the solutes goes there, g
+ * @param organicMillilitres solvents in the organic phase that do not mix with water, mL
+ * @param waterMillilitres water in the aqueous phase, mL
  * @param outMillilitres sum of the layers that came out; empty where one of them was not measured
  */
 public record ContactMixture(
@@ -23,4 +25,6 @@ public record ContactMixture(
         double inMillilitres,
         double organicGrams,
         double aqueousGrams,
+        double organicMillilitres,
+        double waterMillilitres,
         OptionalDouble outMillilitres) {}

@@ -13,6 +13,7 @@ import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
 public final class ContactMixtures {
@@ -60,6 +61,10 @@ public final class ContactMixtures {
                 all.millilitres(),
                 phases.organic().totalGrams(),
                 aqueousGrams,
+                phases.organic()
+                        .share(n -> substances.isOrganicSolvent(n) && !isWaterMiscible(n) ? 1 : 0)
+                        .millilitres(),
+                phases.aqueous().share(n -> n.equals(Materials.WATER) ? 1 : 0).millilitres(),
                 out(step));
     }
 
