@@ -34,6 +34,7 @@ import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
 import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
+import workuptally.judgement.rules.charges.SkeletonNotGiven;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
@@ -48,6 +49,7 @@ import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
@@ -130,6 +132,7 @@ public final class Rules {
                 new BelowOneEquivalent(),
                 new StatedAmountDiffers(),
                 new CoefficientForgotten(substances),
+                new SkeletonNotGiven(),
                 new UnitSlip(substances),
                 new ChargeTwice(),
                 new ReagentInExcess(substances),
@@ -145,6 +148,7 @@ public final class Rules {
                 new PurificationGains(),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
+                new CompositionNotCharged(substances),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(),

@@ -25,7 +25,6 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
-import workuptally.tally.layers.Materials;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
@@ -74,7 +73,7 @@ public final class HazardNotes {
         run.layers().stream()
                 .flatMap(layer -> layer.composition().stream())
                 .map(CompositionPart::substance)
-                .filter(name -> !name.equalsIgnoreCase(Materials.WATER))
+                .filter(name -> !substances.material(name).main().isWater())
                 .forEach(names::add);
         QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
                 .map(QuenchByProduct::name)

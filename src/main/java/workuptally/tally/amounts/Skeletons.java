@@ -3,8 +3,11 @@ package workuptally.tally.amounts;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Product;
@@ -12,6 +15,8 @@ import workuptally.model.Run;
 
 /** Which partner's skeleton a substance carries, and how many units per molecule. */
 public final class Skeletons {
+    private static final String CARBON = "C";
+
     private final Run run;
     private final List<ChargeAmount> amounts;
 
@@ -72,10 +77,59 @@ public final class Skeletons {
         if (run.kind() == Run.Kind.SEPARATION) {
             return List.of(new Product.SkeletonPart(product.name(), 1));
         }
-        return run.charges().stream()
-                .filter(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent())
-                .findFirst()
+        if (isOriginUnclear(product)) {
+            return List.of();
+        }
+        return firstSubstrate()
                 .map(c -> List.of(new Product.SkeletonPart(c.material(), 1)))
                 .orElse(List.of());
+    }
+
+    private Optional<Charge> firstSubstrate() {
+        return run.charges().stream()
+                .filter(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent())
+                .findFirst();
+    }
+
+    /**
+     * True for a by-product without a skeleton that seems to come from a reagent and not from the substrate, as triphenylphosphine oxide
+     * does: it holds an element that a carbon reagent brings and neither the substrate nor a wanted product has, its carbons are not those
+     * of the substrate, and too few for both. Formulas that are missing or not read leave it to the substrate.
+     */
+    public boolean isOriginUnclear(Product product) {
+        if (product.wanted() || !product.skeleton().isEmpty() || run.kind() == Run.Kind.SEPARATION) {
+            return false;
+        }
+        Map<String, Double> own = elements(product.formula());
+        Optional<Charge> substrate = firstSubstrate();
+        Map<String, Double> ofSubstrate =
+                substrate.map(c -> elements(c.formula())).orElse(Map.of());
+        double carbons = own.getOrDefault(CARBON, 0.0);
+        double ofSubstrateCarbons = ofSubstrate.getOrDefault(CARBON, 0.0);
+        if (own.isEmpty() || ofSubstrate.isEmpty() || carbons == ofSubstrateCarbons) {
+            return false;
+        }
+        Set<String> telling = new LinkedHashSet<>(own.keySet());
+        telling.removeAll(ofSubstrate.keySet());
+        run.products().stream()
+                .filter(Product::wanted)
+                .forEach(wanted -> telling.removeAll(elements(wanted.formula()).keySet()));
+        return run.charges().stream()
+                .filter(c -> c != substrate.get())
+                .map(c -> elements(c.formula()))
+                .filter(reagent -> reagent.keySet().stream().anyMatch(telling::contains))
+                .mapToDouble(reagent -> reagent.getOrDefault(CARBON, 0.0))
+                .anyMatch(ofReagent -> ofReagent > 0 && carbons < ofSubstrateCarbons + ofReagent);
+    }
+
+    private static Map<String, Double> elements(String formula) {
+        if (formula.isBlank()) {
+            return Map.of();
+        }
+        try {
+            return Formula.parse(formula).composition();
+        } catch (IllegalFormulaException e) {
+            return Map.of();
+        }
     }
 }

@@ -100,6 +100,11 @@ final class FindingExamples {
         add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "ca. 5.22"));
         add("limiting-not-substrate", Severity.CHECK, clean().with("charges", "6.012", "5.000"));
         add(
+                "skeleton-not-given",
+                Severity.CHECK,
+                clean().plus("charges", "X1,triphenylphosphine,reagent,C18H15P,262.29,,,,0.5,g,99,,,,")
+                        .plus("products", "X1,triphenylphosphine oxide,no,C18H15OP,278.29,,,neutral,,,"));
+        add(
                 "coefficient-suspect",
                 Severity.CHECK,
                 clean().with("products", "135.17,1,aniline 1", "135.17,2,aniline 1"));
@@ -245,6 +250,10 @@ final class FindingExamples {
                 "layer-missing",
                 Severity.HOLD,
                 clean().with("layers", "X1,A2,aqueous,lower,E-02,21,85.02,60.26,,,kept\n", ""));
+        add(
+                "composition-not-charged",
+                Severity.CHECK,
+                clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
         add(
                 "layer-volume-impossible",
                 Severity.CHECK,

@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.hazards.MixtureStatements;
 
 /** Cautions about operations. That ethers form peroxides and that bicarbonate gives gas with acid is common knowledge of the trade. */
 class HazardNotesTest {
@@ -72,6 +75,25 @@ class HazardNotesTest {
         assertEquals(told, speaksOf(notes, "step 3 at " + celsius, "not shaken"), notes.toString());
         // ether that was charged is taken off where it is: in step 1 where that strips it, else in step 4
         assertTrue(speaksOf(notes, "evaporating Diethyl ether", "peroxides"), notes.toString());
+    }
+
+    /** Harmonised statement of toluene: Regulation (EC) 1272/2008, Annex VI. It counts wherever the portion has it from. */
+    @Test
+    void whatACompositionNamesIsJudgedThoughTheRunNeverCharged() {
+        RunReview run = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "concentrate", "From", "RM", "Gives other", "D1+C1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "87", "Status", "to reuse")
+                .but("layers", "Composition", "toluene 97 %; water 3 %")
+                .reviewOfRun();
+        HazardNote toluene = run.hazards().stream()
+                .filter(n -> n.subject().equals("Toluene"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(toluene.statements().stream().anyMatch(s -> s.startsWith("H225")), toluene.toString());
+        assertTrue(
+                MixtureStatements.of(Map.of("toluene", 84.4, "water", 2.6), run.hazards()).stream()
+                        .anyMatch(s -> s.startsWith("Highly flammable")),
+                run.hazards().toString());
     }
 
     @ParameterizedTest

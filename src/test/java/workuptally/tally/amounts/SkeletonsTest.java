@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Run;
 
@@ -14,6 +16,25 @@ class SkeletonsTest {
         Skeletons skeletons = of(SmallBook.reaction());
         assertEquals(List.of("S"), skeletons.partners());
         assertEquals(1, skeletons.units("P", "S"), 1e-12);
+    }
+
+    /** Substrate C10H18O, Wittig salt C19H18BrP, alkene C11H20. Formulas: CRC Handbook, from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "C18H15OP, 0", // triphenylphosphine oxide
+        "C10H20O, 1", // the alcohol
+        "C29H36OP, 1", // holds both
+        "C10H17Br, 1", // bromide with the carbons of the substrate
+        "'', 1"
+    })
+    void byProductOfAReagentIsNotCountedAsSubstrate(String formula, double units) {
+        SmallBook book = SmallBook.empty()
+                .row("products", "Product", "P", "Wanted", "yes", "Formula", "C11H20", "Coefficient", "1")
+                .row("products", "Product", "Q", "Wanted", "no", "Formula", formula, "Molar mass", "250")
+                .row("charges", "Material", "S", "Role", "substrate", "Formula", "C10H18O", "Coefficient", "1")
+                .row("charges", "Material", "W", "Role", "reagent", "Formula", "C19H18BrP");
+        assertEquals(units, of(book).units("Q", "S"), 1e-12);
+        assertEquals(1, of(book).units("P", "S"), 1e-12);
     }
 
     @Test
