@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import workuptally.property.CsvTables.Row;
 
 /** The rows of one run, with the containers its transfers name, to be put into a book as often as wanted, each time under another name. */
@@ -54,7 +56,12 @@ final class RowsOfRun {
     /** Everything that can happen to one of its readings. */
     List<WorsenedReading> readings() {
         List<WorsenedReading> readings = new ArrayList<>();
-        WorsenedReading.COLUMNS.forEach((table, headings) -> {
+        Map<String, List<String>> columns = new TreeMap<>(WorsenedReading.COLUMNS);
+        WorsenedReading.DECLARED.forEach((table, headings) -> columns.merge(
+                table,
+                headings,
+                (one, other) -> Stream.concat(one.stream(), other.stream()).toList()));
+        columns.forEach((table, headings) -> {
             List<List<String>> cells = rows.getOrDefault(table, List.of());
             for (int row : IntStream.range(0, cells.size()).toArray()) {
                 Row typed = new Row(book.headings(table), cells.get(row));

@@ -29,6 +29,14 @@ record WorsenedReading(String table, int row, String heading, Worse worse) {
             "containers.csv", List.of("Gross then (g)"),
             "transfers.csv", List.of("Amount (g)"));
 
+    /** Columns that say what a reading is of or by: left empty or with a question mark they settle nothing more. */
+    static final Map<String, List<String>> DECLARED = Map.of(
+            "charges.csv", List.of("Coefficient"),
+            "workup.csv", List.of("Operation", "Checked by", "Emulsion", "Quench test"),
+            "layers.csv", List.of("Phase", "Status"),
+            "assays.csv", List.of("Method", "Unit"),
+            "containers.csv", List.of("Waste stream", "Capacity (L)"));
+
     /** Tables in which a whole row is a reading, so that it can go, or stand twice. */
     static final List<String> ROWS_ARE_READINGS = List.of("layers.csv", "assays.csv", "nmr-assays.csv", "isolated.csv");
 
@@ -54,7 +62,8 @@ record WorsenedReading(String table, int row, String heading, Worse worse) {
         CONTRADICTED_LOWER,
         ZERO,
         BELOW_MORE,
-        TEXT;
+        TEXT,
+        QUESTION;
 
         boolean isCoarser() {
             return this == WIDER || this == ABOUT || this == BELOW_MORE;
@@ -66,6 +75,10 @@ record WorsenedReading(String table, int row, String heading, Worse worse) {
         boolean typed =
                 cells.headings().contains(heading) && !cells.get(heading).isBlank();
         boolean isRow = ROWS_ARE_READINGS.contains(table);
+        boolean declared = DECLARED.getOrDefault(table, List.of()).contains(heading);
+        if (declared || worse == Worse.QUESTION) {
+            return typed && declared && (worse == Worse.QUESTION || worse == Worse.BLANK);
+        }
         return typed
                 && switch (worse) {
                     case DELETED, CONTRADICTED_HIGHER, CONTRADICTED_LOWER -> isRow;
@@ -84,6 +97,7 @@ record WorsenedReading(String table, int row, String heading, Worse worse) {
             case DELETED -> cells.remove(row);
             case BLANK -> here.set(heading, "");
             case TEXT -> here.set(heading, "see notebook");
+            case QUESTION -> here.set(heading, "?");
             case ZERO -> here.set(heading, "0");
             case ABOUT -> here.set(heading, was.startsWith("<") ? was : "ca. " + number(was));
             case BELOW_MORE -> here.set(heading, "<" + times(was, heading.startsWith("Gross") ? 1.05 : 1.4));

@@ -247,7 +247,7 @@ public final class LayerGraph {
             String label = layer.label();
             boolean saysConsumed = layer.custody()
                     .status()
-                    .filter(s -> s == Layer.Status.CONSUMED || s == Layer.Status.USED_UP)
+                    .filter(s -> s == Layer.Status.CONSUMED || s == Layer.Status.USED_UP && !isAliquot(label))
                     .isPresent();
             if (run.steps().isEmpty()) {
                 if (saysConsumed) {
