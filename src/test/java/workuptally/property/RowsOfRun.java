@@ -70,7 +70,7 @@ final class RowsOfRun {
                     for (WorsenedReading.Worse worse : WorsenedReading.Worse.values()) {
                         WorsenedReading reading = new WorsenedReading(table, row, heading, worse);
                         boolean again = worse == WorsenedReading.Worse.DELETED && deleted;
-                        if (!again && reading.applies(typed)) {
+                        if (!again && !isOnlyAssayOfASolid(reading, typed) && reading.applies(typed)) {
                             readings.add(reading);
                             deleted |= worse == WorsenedReading.Worse.DELETED;
                         }
@@ -80,6 +80,16 @@ final class RowsOfRun {
         });
         readings.sort(java.util.Comparator.comparing(WorsenedReading::table).thenComparing(WorsenedReading::row));
         return readings;
+    }
+
+    /** What nobody assayed in a cake is estimated and decides nothing, so that its assay may not go without a word but may go. */
+    private boolean isOnlyAssayOfASolid(WorsenedReading reading, Row assay) {
+        return reading.table().equals("assays.csv")
+                && reading.worse() == WorsenedReading.Worse.DELETED
+                && rows.getOrDefault("layers.csv", List.of()).stream()
+                        .map(cells -> new Row(book.headings("layers.csv"), cells))
+                        .anyMatch(layer -> layer.get("Layer").equals(assay.get("Sample"))
+                                && layer.get("Phase").equals("solid"));
     }
 
     /** Puts the run into a book under another name, with containers and a series of its own. */

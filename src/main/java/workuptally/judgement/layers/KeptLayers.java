@@ -2,14 +2,15 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import workuptally.model.Layer;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, what has no phase recorded, a solid in
- * which a wanted product was measured, and a distillate in which one was, or can be and was not looked for. Other cakes and distillates and
+ * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, what has no phase recorded, a solid that
+ * was assayed for a wanted product, and a distillate in which one was, or can be and was not looked for. Other cakes and distillates and
  * aliquots are not, nor what is lost.
  */
 final class KeptLayers {
@@ -42,11 +43,18 @@ final class KeptLayers {
                 && layer.entry().isPresent();
     }
 
+    /** A distillate that may hold product, or a solid that was assayed for one, whether a mass came of the assay or not. */
     private static boolean holdsProduct(RunTally run, LayerTally layer) {
-        boolean distillate =
-                layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
+        if (layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent()) {
+            return run.run().assays().stream()
+                    .filter(a -> a.sample().equals(layer.label()))
+                    .anyMatch(a -> run.run()
+                            .product(a.substance())
+                            .filter(Product::wanted)
+                            .isPresent());
+        }
         return LayerEvidence.wanted(layer, run).stream()
-                .anyMatch(c -> c.kind() == Content.Kind.MEASURED
-                        || distillate && c.massGrams().isEmpty());
+                .anyMatch(
+                        c -> c.kind() == Content.Kind.MEASURED || c.massGrams().isEmpty());
     }
 }

@@ -9,6 +9,7 @@ import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Step;
 import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * R1: which phase the layer is. Met where its density fits the recorded phase or the step gave one liquid; where the density cannot tell,
@@ -16,11 +17,22 @@ import workuptally.tally.layers.LayerIdentity;
  */
 final class PhaseKnown implements LayerCondition {
     private static final Phrase NOT_MEASURED = Phrase.of("density not measured");
-    private static final Phrase NOT_RECORDED = Phrase.of("its phase, which is not recorded");
     private static final Phrase NOT_KNOWN = Phrase.of("densities of this contact not known");
 
     @Override
     public Condition judge(LayerEvidence evidence) {
+        Optional<LayerTally> unrecorded = KeptLayers.of(evidence.run()).stream()
+                .filter(layer -> layer.phase().isEmpty())
+                .findFirst();
+        if (unrecorded.isPresent()) {
+            // make-up and density of every layer rest on what went into which
+            return new Condition(
+                    Criterion.IDENTITY,
+                    State.MISSING,
+                    Phrase.of(
+                            "phase of {}, which is not recorded",
+                            unrecorded.get().label()));
+        }
         Optional<LayerIdentity> identity =
                 evidence.run().identity(evidence.layer().label());
         if (identity.isEmpty()) {
@@ -42,9 +54,6 @@ final class PhaseKnown implements LayerCondition {
     /** A layer whose densities could not be estimated: only where its step gave no second liquid is there nothing to mistake it for. */
     private static Condition withoutDensity(LayerEvidence evidence) {
         Optional<Layer.Phase> phase = evidence.layer().phase();
-        if (phase.isEmpty()) {
-            return new Condition(Criterion.IDENTITY, State.MISSING, NOT_RECORDED);
-        }
         if (phase.filter(p -> p == Layer.Phase.RAG).isPresent()) {
             return new Condition(Criterion.IDENTITY, State.MET, Phrase.of("a rag, between the two liquids"));
         }

@@ -277,7 +277,8 @@ public final class Contents {
         OptionalDouble molarMass = molarMasses.of(assay.substance());
         return switch (unit) {
             case MILLIGRAMS_PER_MILLILITRE -> volumeMillilitres.map(v -> v.times(0.001));
-            case MASS_PERCENT -> massGrams.map(m -> m.times(0.01));
+            // nothing weighs 0 g: a share of it bounds nothing
+            case MASS_PERCENT -> massGrams.filter(m -> m.value() > 0).map(m -> m.times(0.01));
             case MOLES_PER_LITRE ->
                 molarMass.isPresent()
                         ? volumeMillilitres.map(v -> v.times(molarMass.getAsDouble() / 1000))
