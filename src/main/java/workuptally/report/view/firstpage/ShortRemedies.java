@@ -39,6 +39,8 @@ final class ShortRemedies {
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),
+            Map.entry(FindingCode.LAYER_PART_ONLY, "Enter the rest of the layer, or its whole volume: %s"),
+            Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
             Map.entry(FindingCode.FUNNEL_OVERFULL, "Use more loads or a larger funnel: %s"),
             Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
