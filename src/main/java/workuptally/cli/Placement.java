@@ -34,7 +34,7 @@ final class Placement {
     private final Map<String, Path> replaced = new LinkedHashMap<>();
     private final Map<String, Path> aside = new LinkedHashMap<>();
     private final List<String> moved = new ArrayList<>();
-    private final Map<Path, Hashed> standing = new HashMap<>();
+    private final Map<Path, Hashed> hashed = new HashMap<>();
 
     Placement(Path target, Path staging, String manifestName) {
         this.target = target;
@@ -167,11 +167,11 @@ final class Placement {
 
     /** A file is hashed again only where it was written to since. */
     private String hashOfStanding(Path file) throws IOException {
-        Hashed known = standing.get(file);
+        Hashed known = hashed.get(file);
         FileTime modified = Files.getLastModifiedTime(file);
         if (known == null || !known.modified().equals(modified) || known.bytes() != Files.size(file)) {
             known = new Hashed(modified, Files.size(file), sha256(file));
-            standing.put(file, known);
+            hashed.put(file, known);
         }
         return known.sha256();
     }

@@ -126,7 +126,7 @@ public final class Rules {
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new ContentAgainstPh(substances),
-                new LayerPhDiffers(),
+                new LayerPhDiffers(substances),
                 new PortionHeldMore(),
                 new LayerLost(),
                 new LimitingReagentUnclear(),

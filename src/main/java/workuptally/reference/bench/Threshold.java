@@ -157,6 +157,10 @@ public enum Threshold {
     PLAN_COPIED_LINES(1, 1000),
     /** Closures within this of a simple ratio suggest a coefficient; fraction. */
     COEFFICIENT_TOLERANCE(0, 0.5),
+    /** Beyond which two readings of the pH of one layer are told; units of pH. */
+    PH_READ_ALIKE(0, 14),
+    /** From which they contradict each other on the two sides of neutral; units of pH. */
+    PH_CONTRADICTS(0, 14),
     /** A partner that closes within this speaks for it; %. */
     COEFFICIENT_CLOSED(0, 100),
     /** Agreement of tares read to the milligram or finer; g. */

@@ -11,6 +11,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.report.view.lines.ProposalLine;
 
 /** What somebody leaves out or names loosely never makes a layer look settled; invented books. */
 class RemovedEvidenceTest {
@@ -123,5 +124,23 @@ class RemovedEvidenceTest {
                 .with("layers", "ethyl acetate 98 %", "ethyl acetate 90 % hydrogen peroxide")
                 .review(folder);
         assertTrue(review.findings().stream().anyMatch(f -> f.code().word().equals("parts-unreadable")));
+    }
+
+    @Test
+    void aContainerWithoutCapacityIsAskedAbout() throws Exception {
+        assertEquals(ProposalLine.Group.FITS, proposal("10"));
+        assertEquals(ProposalLine.Group.ASK, proposal(""));
+    }
+
+    private ProposalLine.Group proposal(String capacityLitres) throws Exception {
+        Review review = ExampleBook.clean()
+                .table(
+                        "containers",
+                        "Container,Waste stream,Capacity (L),Tare (g),Gross then (g),Contents then,Opened\n"
+                                + "W-1,non-halogenated solvents," + capacityLitres
+                                + ",400,2400,ethyl acetate 2000 g,2026-03-01\n")
+                .table("transfers", "Transfer,Run,Layer,Container,Amount (g),Status\nT1,X1,D1,W-1,48.15,proposed\n")
+                .review(folder);
+        return ProposalLine.of(review).get(0).group();
     }
 }

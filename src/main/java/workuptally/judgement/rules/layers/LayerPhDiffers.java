@@ -13,16 +13,23 @@ import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /**
  * The pH of an aqueous layer in Layers against the one after the step that gave it. Two units are more than a paper misreads; on the two
  * sides of neutral, four apart, they name different waste streams and different gases, and the record contradicts itself (common practice).
  */
 public final class LayerPhDiffers implements RunRule {
-    private static final double READ_ALIKE = 2;
-    private static final double CONTRADICT = 4;
     private static final double NEUTRAL_PH = 7;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public LayerPhDiffers(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -32,6 +39,7 @@ public final class LayerPhDiffers implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        double alike = substances.value(Threshold.PH_READ_ALIKE);
         for (Layer layer : tally.run().layers()) {
             Optional<Entered> recorded = layer.pH().entered();
             Optional<Step> giver = giver(tally, layer.label());
@@ -41,10 +49,12 @@ public final class LayerPhDiffers implements RunRule {
                 double other = after.get().value();
                 double apart = Math.abs(one - other);
                 boolean sides = (one - NEUTRAL_PH) * (other - NEUTRAL_PH) < 0;
-                if (apart > READ_ALIKE) {
+                if (apart > alike) {
                     findings.add(
                             FindingCode.LAYER_PH_DIFFERS,
-                            sides && apart >= CONTRADICT ? Severity.STOP : Severity.CHECK,
+                            sides && apart >= substances.value(Threshold.PH_CONTRADICTS)
+                                    ? Severity.STOP
+                                    : Severity.CHECK,
                             layer.row().at("pH"),
                             Phrase.of(
                                     "layer {} pH {} in Layers, {} after step {} in Workup",
@@ -52,7 +62,7 @@ public final class LayerPhDiffers implements RunRule {
                                     Figure.decimals(one, 1, ""),
                                     Figure.decimals(other, 1, ""),
                                     giver.get().number()),
-                            Phrase.of("the same pH within {}", Figure.decimals(READ_ALIKE, 0, "")),
+                            Phrase.of("the same pH within {}", Figure.brief(alike, "")),
                             FindingList.PRACTICE,
                             Phrase.of("Measure the layer's pH again and correct the wrong entry."));
                 }
