@@ -457,4 +457,18 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(book, id);
         assertEquals(state, condition.state(), Wording.POINT.of(condition.evidence()));
     }
+
+    @Test
+    void lowerLayerAgainstTheDensitiesLeavesTheIdentityOpen() {
+        // ethyl acetate floats on water; the layer was not weighed, so that only the bench tells which is which
+        SmallBook book = WashedRun.book()
+                .but("layers", "Net", "")
+                .but("workup", "Checked by", "water drop")
+                .but("workup", "Lower layer", "aqueous");
+        assertEquals(State.MET, WashedRun.condition(book, "R1").state());
+        assertEquals(
+                State.MISSING,
+                WashedRun.condition(book.but("workup", "Lower layer", "organic"), "R1")
+                        .state());
+    }
 }
