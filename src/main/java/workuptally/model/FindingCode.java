@@ -19,6 +19,7 @@ public enum FindingCode {
     MOLAR_MASS_ROUNDED(Severity.NOTE, "C01"),
     CHARGE_FORM_MISMATCH(Severity.CHECK, "C02"),
     PRODUCT_FORM_MISMATCH(Severity.STOP, "C03"),
+    ISOLATED_FORM_OPEN(Severity.HOLD, "C03"),
     FORM_OF_UNKNOWN(Severity.CHECK),
     DENSITY_MISSING(Severity.CHECK, "C04"),
     STEP_MATERIAL_UNKNOWN(Severity.CHECK),
