@@ -198,6 +198,29 @@ class ChecksTest {
     }
 
     @Test
+    void anAmountOfTheWholeLayerIsNoPartOfIt() {
+        // to 2 % of 85 g
+        assertEquals(
+                1.7,
+                Checked.of(poured("O1", "83.40"))
+                        .get("mass of layer O1 against transfer T0")
+                        .high(),
+                EPSILON);
+        assertEquals(
+                1e9,
+                Checked.of(poured("O1", "83.20"))
+                        .get("mass of layer O1 against transfer T0")
+                        .high(),
+                0);
+        assertEquals(
+                1.7,
+                Checked.of(poured("O1", "45.00", "O1", "40.10"))
+                        .get("mass of layer O1 against transfer T0+T1")
+                        .high(),
+                EPSILON);
+    }
+
+    @Test
     void transfersOfOneLayerAddUp() {
         Check sum = Checked.of(poured("O1", "60.00", "O1", "8.50")).get("mass of layer O1 against transfer T0+T1");
         assertWindow(16.5, -1.7, 1e9, sum);
