@@ -175,13 +175,6 @@ public final class LotAccount {
             return Optional.empty();
         }
         Optional<Entered> typed = lot.assayPercent().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
-        if (typed.filter(e -> e.value() <= 0).isPresent()) {
-            omissions.add(
-                    "assay of lot " + lot.label(),
-                    "0 is no result: what the method would have seen is not known",
-                    "the assay of the lot, or the limit as '<x', in Isolated");
-            return Optional.empty();
-        }
         if (typed.isPresent()) {
             return Optional.of(new Fraction(
                     readings.enter(
