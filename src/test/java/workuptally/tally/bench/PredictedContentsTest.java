@@ -147,6 +147,13 @@ class PredictedContentsTest {
     }
 
     @Test
+    void predictionNeedsNoBalanceBesideIt() {
+        Content content = content(counted().but("isolated", "Net", ""));
+        assertEquals(AT_MOST_GRAMS, content.upperBoundGrams().orElseThrow(), 2e-6);
+        assertEquals(Content.Rests.PREDICTION, content.rests());
+    }
+
+    @Test
     void organicLayerIsNotPredicted() {
         SmallBook book = counted()
                 .row(

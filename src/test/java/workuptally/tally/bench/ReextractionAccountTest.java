@@ -172,6 +172,7 @@ class ReextractionAccountTest {
     void portionIsThatOfTheContactElseHalfTheLayer(String operation, String volume, double portion) {
         // 80 mL with 20 mg/mL: 1.6 g; D = 4
         Reextraction gain = gains(watered(operation, volume)).get(0);
+        assertEquals("ethyl acetate", gain.solvent());
         assertEquals(portion, gain.volumeMillilitres(), 1e-9);
         assertEquals(1.6 * (1 - 1 / (1 + 4 * portion / 80)), gain.gainGrams(), 1e-9);
         assertEquals(
