@@ -158,6 +158,24 @@ class LayerSharesTest {
     }
 
     @Test
+    void purifiedLotWithoutAnAssayIsWeighedAndNotFound() {
+        SmallBook book = extracted().but("isolated", "Assay", "").but("isolated", "Stage", "purified");
+        assertTrue(shares(book).foundPercent("C1").isEmpty());
+    }
+
+    @Test
+    void shareIsOfTheTheoryOfItsOwnProduct() {
+        // Q: 100 mmol of 250 g/mol, 25.0 g; 90 % of 18.00 g is 64.8 % of that
+        SmallBook book = extracted()
+                .but("isolated", "Product", "q")
+                .row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "250", "Coefficient", "1");
+        RunTally tally = book.tally();
+        LayerShares shares = new LayerShares(tally, tally.run().products().get(1));
+        assertEquals(64.8, shares.foundPercent("C1").orElseThrow(), 1e-9);
+        assertEquals("Q", shares.product().name());
+    }
+
+    @Test
     void productOfALotWithoutATheoryHasNoShare() {
         SmallBook book = extracted().first("charges", "Actual amount", "");
         assertTrue(shares(book).foundPercent("C1").isEmpty());

@@ -107,6 +107,12 @@ class ExtractionSplitsTest {
         assertEquals(2, splits.size());
         ExtractionSplit split = splits.get(1);
         assertEquals(4, split.ratio(), 1e-12);
+        assertEquals(1.2, split.factor(), 1e-12);
+        // beside twice its mass of hexane the ratio is that of another solvent
+        String thinned = steps.replace("\nX1,3", "\nX1,2.5,dilute,O1,hexane,1,140,0.66,,,,O1\nX1,3");
+        assertEquals(3, splits(acid, thinned).get(1).factor(), 1e-12);
+        String little = steps.replace("\nX1,3", "\nX1,2.5,dilute,O1,hexane,1,20,0.66,,,,O1\nX1,3");
+        assertEquals(1.2, splits(acid, little).get(1).factor(), 1e-12);
         assertEquals(60, split.totalMillilitres(), 1e-12);
         double toluene = split.extractedMillilitres();
         // beside 4.66 g of aniline, 1.02 g/mL (CRC Handbook, from memory)
