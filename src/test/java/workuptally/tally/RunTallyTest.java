@@ -39,6 +39,30 @@ class RunTallyTest {
     }
 
     @Test
+    void layerOfTheOtherPhaseIsMadeUpAsThatPhase() {
+        assertEquals(
+                "water",
+                measured("50.00")
+                        .tally()
+                        .makeUp("A1")
+                        .orElseThrow()
+                        .grams()
+                        .keySet()
+                        .iterator()
+                        .next());
+        assertEquals(
+                "toluene",
+                measured("43.35")
+                        .tally()
+                        .makeUp("A1")
+                        .orElseThrow()
+                        .grams()
+                        .keySet()
+                        .iterator()
+                        .next());
+    }
+
+    @Test
     void labelWithoutARowRestsOnTheCheckOfItsStep() {
         assertFalse(washed().tally().isPhaseKnown("A1"));
         assertFalse(washed().tally().isPhaseKnown("O1"));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.Book;
@@ -98,6 +99,37 @@ class RunTallyingTest {
                 .get(0)
                 .plannedMassGrams()
                 .isEmpty());
+    }
+
+    @Test
+    void assayOfTwoLayersTogetherBoundsEach() {
+        // 1.0 mg/mL in 20 + 30 mL: 0.050 g together, and neither holds more than that and its uncertainty
+        SmallBook book = washed().row(
+                        "layers", "Layer", "A2", "Phase", "aqueous", "Volume", "30", "Net", "30.00", "Status", "kept")
+                .but("assays", "Sample", "A1+A2")
+                .but("assays", "Result", "1.0")
+                .but("assays", "Unit", "mg/mL");
+        RunTally tally = book.tally();
+        assertEquals(1, tally.evidence().composites().list().size());
+        assertEquals(
+                0.05,
+                tally.layer("A2")
+                        .orElseThrow()
+                        .contents()
+                        .get(0)
+                        .upperBoundGrams()
+                        .orElseThrow(),
+                0.01);
+        assertTrue(washed().tally().evidence().composites().list().isEmpty());
+    }
+
+    @Test
+    void solventsOfTheRunAreAccountedFor() {
+        assertEquals(
+                List.of("toluene"),
+                washed().tally().solvents().stream()
+                        .map(s -> s.solvent().toLowerCase(Locale.ROOT))
+                        .toList());
     }
 
     private static List<String> omitted(SmallBook book) {

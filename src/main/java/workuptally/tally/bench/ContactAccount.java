@@ -60,8 +60,7 @@ public final class ContactAccount {
         int loads = (int) Math.max(
                 1,
                 Math.round(step.funnel().loads().entered().map(Entered::value).orElse(1.0)));
-        Optional<Double> recorded =
-                step.funnel().millilitres().entered().map(Entered::value).filter(v -> v > 0);
+        Optional<Double> recorded = step.funnel().millilitres().entered().map(Entered::value);
         double funnel = recorded.orElseGet(() -> smallestThatFits(millilitres / loads, limit));
         return new Contact(
                 step,
