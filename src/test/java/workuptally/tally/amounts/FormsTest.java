@@ -54,6 +54,14 @@ class FormsTest {
     }
 
     @Test
+    void gramOfTheBaseIsWhatItMakesOfTheSalt() {
+        // isolated as the hemisulfate: 300 g of the base make 398 g
+        SmallBook book = book().but("products", "Form of", "").but("products", "Wanted", "yes");
+        book.first("products", "Form of", "sulfate").first("products", "Wanted", "no");
+        assertEquals(398.0 / 300, forms(book).gramsPerGram("base").orElseThrow(), 1e-12);
+    }
+
+    @Test
     void contentOfASaltCountsAsTheBase() {
         // 3.98 g, 10 mmol: 3.00 g and 20 mmol of the base
         Content counted = forms(book()).counted(content("sulfate")).orElseThrow();

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.measure.Readings;
 import workuptally.model.Limits;
@@ -30,6 +32,32 @@ class LotContentsTest {
         assertEquals("S", other.substance());
         assertEquals(0.9, other.massGrams().orElseThrow().value(), 1e-9);
         assertEquals(2, contents.size());
+    }
+
+    @Test
+    void assayOfItsProductIsNotASecondContent() {
+        SmallBook book = book().row("assays", "Sample", "C1", "Substance", "p", "Method", "HPLC", "Result", "88")
+                .but("assays", "Unit", "% w/w");
+        assertEquals(
+                List.of("P", "S"),
+                contents(book).get("C1").stream().map(Content::substance).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"crude, true", "crop, true", "'', true", "purified, false"})
+    void lotThatEndsTheWorkupIsItsCrudeUnlessPurified(String stage, boolean crude) {
+        assertEquals(
+                crude,
+                book().but("isolated", "Stage", stage).tally().lots().get(0).isCrude());
+    }
+
+    @Test
+    void lotMadeFromAnotherIsNoCrude() {
+        SmallBook book =
+                book().row("isolated", "Lot", "C2", "Product", "P", "Stage", "crop", "From", "C1", "Net", "15");
+        assertEquals(
+                List.of(true, false),
+                book.tally().lots().stream().map(LotTally::isCrude).toList());
     }
 
     @Test

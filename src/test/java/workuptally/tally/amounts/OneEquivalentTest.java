@@ -1,6 +1,7 @@
 package workuptally.tally.amounts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -27,6 +28,13 @@ class OneEquivalentTest {
     void substrateOfUnknownAmountIsNotReplaced() {
         SmallBook unknown = book("substrate", "1").but("charges", "Actual amount", "");
         assertTrue(OneEquivalent.of(amounts(unknown)).isEmpty());
+    }
+
+    @Test
+    void onlyARoleMakesASolvent() {
+        assertTrue(amounts(book("solvent", "")).get(1).isSolvent());
+        assertFalse(amounts(book("reagent", "")).get(1).isSolvent());
+        assertFalse(amounts(book("", "")).get(1).isSolvent());
     }
 
     private static double of(SmallBook book) {
