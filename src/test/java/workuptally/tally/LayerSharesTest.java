@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import workuptally.book.BookReader;
 import workuptally.examples.SmallBook;
@@ -17,14 +16,8 @@ import workuptally.tally.amounts.Substances;
 
 /** The invented demo week: what its layers hold is in its tables, the way of the layers in its steps. */
 class LayerSharesTest {
-    private Book book;
-
-    @BeforeEach
-    void read() throws Exception {
-        book = new BookReader().read(Path.of("input-templates", "demo-week"));
-    }
-
-    private LayerShares shares(String run, String product) {
+    private static LayerShares shares(String run, String product) throws Exception {
+        Book book = new BookReader().read(Path.of("input-templates", "demo-week"));
         RunTally tally = book.runs().stream()
                 .filter(r -> r.id().equals(run))
                 .map(new RunTallying(book.limits(), new Substances(Reference.load()))::tally)
@@ -35,7 +28,7 @@ class LayerSharesTest {
     }
 
     @Test
-    void stretchWithoutAssayPassesOnWhatWasFoundAfterIt() {
+    void stretchWithoutAssayPassesOnWhatWasFoundAfterIt() throws Exception {
         LayerShares shares = shares("R26-050", "ethyl benzoate");
         double isolated = shares.foundPercent("CR1").orElseThrow();
         assertTrue(shares.foundPercent("O5").isEmpty());
@@ -46,20 +39,20 @@ class LayerSharesTest {
     }
 
     @Test
-    void portionWithAnAssayPassesThatWhateverWasFoundAfterIt() {
+    void portionWithAnAssayPassesThatWhateverWasFoundAfterIt() throws Exception {
         LayerShares shares = shares("R26-041", "benzoic acid");
         assertEquals(shares.foundPercent("A2").orElseThrow(), shares.passingPercent("A2"), 1e-9);
     }
 
     @Test
-    void shareOfALotIsItsProductAndNotItsMass() {
+    void shareOfALotIsItsProductAndNotItsMass() throws Exception {
         LayerShares shares = shares("R26-046", "1-(4-methoxyphenyl)ethanol");
         // 109.3 % of theory weighed, 86.1 % of it product, by the tables of the week
         assertEquals(109.3 * 0.861, shares.foundPercent("CR1").orElseThrow(), 0.3);
     }
 
     @Test
-    void listHoldsEveryPortionOnceInTheOrderOfTheSteps() {
+    void listHoldsEveryPortionOnceInTheOrderOfTheSteps() throws Exception {
         List<String> labels = shares("R26-041", "benzocaine").list().stream()
                 .map(LayerShares.Share::label)
                 .toList();
@@ -70,7 +63,7 @@ class LayerSharesTest {
     }
 
     @Test
-    void labelThatNoStepKnowsHasNoShare() {
+    void labelThatNoStepKnowsHasNoShare() throws Exception {
         LayerShares shares = shares("R26-041", "benzocaine");
         assertTrue(shares.foundPercent("nowhere").isEmpty());
         assertEquals(0, shares.passingPercent("nowhere"), 0);

@@ -66,8 +66,9 @@ class PlanAccountTest {
 
     @Test
     void onlyDryingOverSolventNeedsAnAgent() {
-        assertEquals(Optional.empty(), step(book(), "1").drying());
-        assertEquals(Optional.empty(), step(book(), "4").drying());
+        Plan plan = plan(book());
+        assertEquals(Optional.empty(), step(plan, "1").drying());
+        assertEquals(Optional.empty(), step(plan, "4").drying());
         assertEquals(
                 Optional.empty(),
                 step(book().but("charges", "Material", "water"), "3").drying());
@@ -78,10 +79,11 @@ class PlanAccountTest {
 
     @Test
     void densitiesAreExpectedOfContactsOnly() {
+        Plan plan = plan(book());
         assertEquals(
                 Optional.of(Layer.Phase.AQUEOUS),
-                step(book(), "1").densities().orElseThrow().lower());
-        assertEquals(Optional.empty(), step(book(), "3").densities());
+                step(plan, "1").densities().orElseThrow().lower());
+        assertEquals(Optional.empty(), step(plan, "3").densities());
     }
 
     @Test
@@ -118,12 +120,13 @@ class PlanAccountTest {
 
     @Test
     void portionThatGoesOnIsNoWaste() {
-        assertFalse(layer(book(), "O1").terminal());
-        assertEquals("", layer(book(), "O1").streamName());
-        assertEquals("", layer(book(), "O1").why());
-        assertTrue(layer(book(), "A1").terminal());
-        assertEquals(AQUEOUS, layer(book(), "A1").streamName());
-        assertFalse(layer(book(), "A1").why().isEmpty());
+        Plan plan = plan(book());
+        assertFalse(layer(plan, "O1").terminal());
+        assertEquals("", layer(plan, "O1").streamName());
+        assertEquals("", layer(plan, "O1").why());
+        assertTrue(layer(plan, "A1").terminal());
+        assertEquals(AQUEOUS, layer(plan, "A1").streamName());
+        assertFalse(layer(plan, "A1").why().isEmpty());
     }
 
     @Test
@@ -144,7 +147,8 @@ class PlanAccountTest {
 
     @Test
     void whatAFilterOrAStillSharesOutIsNotFollowed() {
-        Plan.ExpectedLayer cake = layer(book(), "K1");
+        Plan plan = plan(book());
+        Plan.ExpectedLayer cake = layer(plan, "K1");
         assertTrue(cake.grams().isEmpty());
         assertEquals(OptionalDouble.empty(), cake.massGrams());
         assertEquals(OptionalDouble.empty(), cake.volumeMillilitres());
@@ -156,7 +160,7 @@ class PlanAccountTest {
         assertTrue(
                 cake.mayHold().stream().noneMatch(name -> name.contains("organic")),
                 cake.mayHold().toString());
-        List<String> distillate = layer(book(), "D1").mayHold();
+        List<String> distillate = layer(plan, "D1").mayHold();
         assertEquals("toluene", distillate.get(0));
         assertFalse(distillate.contains("sodium sulfate"), distillate.toString());
         assertEquals(cake.mayHold(), cake.substances());
@@ -168,10 +172,11 @@ class PlanAccountTest {
     void everyLabelIsExpectedOnceButTheReactionMixture() {
         SmallBook book = book().row("workup", "Step", "0", "Operation", "dilute", "From", "RM", "Material", "toluene");
         book.but("workup", "Volume", "10").but("workup", "Gives other", "RM");
+        Plan plan = plan(book);
         assertEquals(
                 List.of("O1", "A1", "O2", "A2", "O3", "O4", "K1", "C1", "D1"),
-                plan(book).layers().stream().map(Plan.ExpectedLayer::label).toList());
-        assertEquals("1", layer(book, "O1").step().number());
+                plan.layers().stream().map(Plan.ExpectedLayer::label).toList());
+        assertEquals("1", layer(plan, "O1").step().number());
     }
 
     @Test
@@ -180,8 +185,8 @@ class PlanAccountTest {
         Plan.ExpectedWaste aqueous = plan.waste().get(0);
         assertEquals(1, plan.waste().size());
         assertEquals(AQUEOUS, aqueous.streamName());
-        Plan.ExpectedLayer water = layer(book(), "A1");
-        Plan.ExpectedLayer brine = layer(book(), "A2");
+        Plan.ExpectedLayer water = layer(plan, "A1");
+        Plan.ExpectedLayer brine = layer(plan, "A2");
         assertEquals(water.massGrams().orElseThrow() + brine.massGrams().orElseThrow(), aqueous.massGrams(), 1e-9);
         assertEquals(
                 water.volumeMillilitres().orElseThrow()
@@ -216,14 +221,22 @@ class PlanAccountTest {
     }
 
     private static Plan.ExpectedLayer layer(SmallBook book, String label) {
-        return plan(book).layers().stream()
+        return layer(plan(book), label);
+    }
+
+    private static Plan.ExpectedLayer layer(Plan plan, String label) {
+        return plan.layers().stream()
                 .filter(l -> l.label().equals(label))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static Plan.PlannedStep step(SmallBook book, String number) {
-        return plan(book).steps().stream()
+        return step(plan(book), number);
+    }
+
+    private static Plan.PlannedStep step(Plan plan, String number) {
+        return plan.steps().stream()
                 .filter(s -> s.step().number().equals(number))
                 .findFirst()
                 .orElseThrow();
