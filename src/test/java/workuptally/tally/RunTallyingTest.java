@@ -78,6 +78,18 @@ class RunTallyingTest {
                         .plannedMassGrams()
                         .orElseThrow(),
                 1e-9);
+        // a second product has its own: 250 g/mol, 30.0 g by the plan
+        book.row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "250", "Coefficient", "1");
+        assertEquals(
+                30.0,
+                book.tally()
+                        .theory()
+                        .orElseThrow()
+                        .products()
+                        .get(1)
+                        .plannedMassGrams()
+                        .orElseThrow(),
+                1e-9);
         assertTrue(washed().tally()
                 .theory()
                 .orElseThrow()

@@ -2,6 +2,8 @@ package workuptally.tally.amounts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +82,16 @@ class NmrPurityTest {
                 Math.sqrt(0.02 * 0.02 + 0.005 * 0.005 + 0.001 * 0.001 + span * span),
                 fraction.relativeStandardUncertainty(),
                 1e-6);
+    }
+
+    @Test
+    void readingsNameTheirCells() {
+        assertEquals(
+                List.of("Substance integral", "Standard mass", "Sample mass"),
+                of(book()).orElseThrow().budget().stream()
+                        .sorted(Comparator.comparingDouble(c -> -c.variancePercent()))
+                        .map(c -> c.reading().where().replaceAll(".*, ", ""))
+                        .toList());
     }
 
     private static Optional<MeasuredValue> of(SmallBook book) {
