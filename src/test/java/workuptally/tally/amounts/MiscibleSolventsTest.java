@@ -29,6 +29,15 @@ class MiscibleSolventsTest {
     }
 
     @Test
+    void rowOfTheSolventItselfOrOfItsClassGoesBeforeOctanol() {
+        // acetone: log P 0.72 in chloroform (Leo 1971, from memory), −0.22 in aromatic and −1.03 in other hydrocarbons
+        // (Abraham 1994, from memory)
+        assertEquals(5.248, solvents.ratio("acetone", Map.of("Chloroform", 10.0)), 0.001);
+        assertEquals(0.603, solvents.ratio("acetone", Map.of("toluene", 10.0)), 0.001);
+        assertEquals(0.0933, solvents.ratio("acetone", Map.of("hexane", 10.0)), 0.0001);
+    }
+
+    @Test
     void withoutARowAndOctanolTheBenchRuleHolds() {
         // methanol prefers water to octanol, log P −0.74 (CRC Handbook): 0.3 by common practice
         assertEquals(0.3, solvents.ratio("methanol", Map.of()), 1e-12);
