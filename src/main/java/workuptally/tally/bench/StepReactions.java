@@ -17,6 +17,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Phrase;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -180,9 +181,9 @@ public final class StepReactions {
             for (Content content : contents(label)) {
                 boolean isBase = run.product(content.substance())
                         .flatMap(p -> p.character())
-                        .filter(c -> c == workuptally.model.Product.Character.BASE)
+                        .filter(c -> c == Product.Character.BASE)
                         .isPresent();
-                if (isBase) {
+                if (isBase && content.kind() == Content.Kind.MEASURED) {
                     bases +=
                             content.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
                 }

@@ -524,6 +524,13 @@ class StepReactionsTest {
         assertEquals(4, reaction.neededAtWorstMillilitres().orElseThrow(), 1e-9);
         assertEquals(10, reaction.washMillimoles(), 1e-9);
         assertEquals(4, reaction.toNeutraliseMillimoles(), 1e-9);
+        // a limit tells no amount
+        assertTrue(book.but("assays", "Result", "<4")
+                .tally()
+                .evidence()
+                .reactions()
+                .isEmpty());
+        book.but("assays", "Result", "4");
         // water takes up no base, and an acid is none
         assertTrue(book.but("workup", "Material", "water")
                 .tally()
