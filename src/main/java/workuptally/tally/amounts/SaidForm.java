@@ -13,7 +13,7 @@ public final class SaidForm {
 
     /** Water as a part of its own, {@code ·2H2O} or {@code (H2O)6}: the H2O within C2H2O4 is none. */
     private static final Pattern WATER_PART =
-            Pattern.compile("(?:^|[·•⋅∙*.(\\[×x\\s])\\s*[0-9.,/½]*\\s*(?:H[2₂]O|OH[2₂])(?![a-z0-9₀-₉])");
+            Pattern.compile("(?:^|[·•⋅∙‧*.({\\[×x\\s])\\s*[0-9.,/½]*\\s*(?:H[2₂]O|OH[2₂])(?![a-z0-9₀-₉])");
 
     private SaidForm() {}
 

@@ -25,7 +25,11 @@ class SaidFormTest {
         "oxalic acid hydrate, C2H2O4*2H2O, ''",
         "oxalic acid hydrate, C2H2O4·H₂O, ''",
         "potassium carbonate hydrate, K2CO3.1.5H2O, ''",
+        "calcium sulfate hydrate, CaSO4 · ½ H2O, ''",
+        "calcium sulfate hydrate, CaSO4 x 2 H2O, ''",
+        "glucose hydrate, C6H12O6, hydrate",
         "cobalt chloride hydrate, CoCl2(H2O)6, ''",
+        "cobalt chloride hydrate, CoCl2{H2O}6, ''",
         "cobalt chloride hydrate, [Co(OH2)6]Cl2, ''"
     })
     void formulaHasToShowTheFormThatTheNameSpeaksOf(String name, String formula, String missing) {
