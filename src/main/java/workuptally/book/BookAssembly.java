@@ -108,7 +108,7 @@ final class BookAssembly {
         List<VesselTare> vessels = new ArrayList<>();
         List<HistoryPoint> history = new ArrayList<>();
         List<Correction> corrections = new ArrayList<>();
-        LimitRows limits = new LimitRows();
+        LimitRows limits = new LimitRows(runs);
         read(List.of(
                 new Reading(Schema.RUNS, rows -> RunRows.read(rows, runs)),
                 new Reading(Schema.CHARGES, rows -> ChargeRows.read(rows, runs)),
