@@ -66,21 +66,24 @@ public final class AssayRows {
 
     private static ResultUnit resultUnit(TableRow row) {
         String beside = row.text("Unit");
-        Optional<Unit> inCell = row.unitInCell("Result").or(() -> row.unitInHeading("Result"));
-        if (beside.isEmpty() && inCell.isPresent()) {
-            return byMeasure(inCell.get()).orElseGet(() -> unknown(row, "Result", row.text("Result")));
-        }
-        Optional<Assay.Unit> word = BookWords.find(Assay.Unit.values(), beside);
-        if (word.isPresent()) {
-            Unit target = target(word.get());
-            return new ResultUnit(word, target, target, true);
+        Optional<Unit> inCell = row.unitInCell("Result");
+        Optional<Unit> written = inCell.or(() -> row.unitInHeading("Result"));
+        if (beside.isEmpty() && written.isPresent()) {
+            return byMeasure(written.get()).orElseGet(() -> unknown(row, "Result", row.text("Result")));
         }
         if (beside.isEmpty()) {
             return row.isBlank("Result")
                     ? new ResultUnit(Optional.empty(), Unit.ONE, Unit.ONE, true)
                     : unknown(row, "Unit", "an empty cell");
         }
-        return Unit.named(beside).flatMap(AssayRows::byMeasure).orElseGet(() -> unknown(row, "Unit", beside));
+        ResultUnit unit = BookWords.find(Assay.Unit.values(), beside)
+                .map(word -> new ResultUnit(Optional.of(word), target(word), target(word), true))
+                .or(() -> Unit.named(beside).flatMap(AssayRows::byMeasure))
+                .orElseGet(() -> unknown(row, "Unit", beside));
+        boolean counts = unit.readable() && inCell.isEmpty() && !row.isBlank("Result");
+        return counts && row.headingContradicts("Result", unit.typed())
+                ? new ResultUnit(unit.unit(), unit.typed(), unit.target(), false)
+                : unit;
     }
 
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
