@@ -92,7 +92,6 @@ class HeadingUnitTest {
                 .row("charges", "Material", "S", "Actual amount", "7.00", "Actual unit", "g")
                 .book();
         assertEquals(List.of("unit-contradiction"), codes(book));
-        assertEquals(
-                "Charges, line 2, Actual amount", book.findings().get(0).place().inWords());
+        assertEquals("charges.csv line 2, mg", book.findings().get(0).place().inWords());
     }
 }
