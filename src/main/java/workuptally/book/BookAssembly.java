@@ -121,7 +121,7 @@ final class BookAssembly {
                 new Reading(Schema.CONTAINERS, containers::read),
                 new Reading(Schema.TRANSFERS, rows -> transfers.addAll(TransferRows.read(rows, runs, containers))),
                 new Reading(Schema.VESSELS, rows -> vessels.addAll(RegisterRows.vessels(rows))),
-                new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows))),
+                new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows, runs))),
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
         if (marks.decideMore()) {

@@ -21,7 +21,7 @@ public final class AssayRows {
     public static void read(TableRows rows, RunIndex runs) {
         rows.forEach(row -> runs.of(row)
                 .ifPresent(run ->
-                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run))))));
+                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run), run)))));
     }
 
     /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */
@@ -33,14 +33,14 @@ public final class AssayRows {
                 ? labels.stream()
                         .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
                         .collect(Collectors.joining(Assay.TOGETHER))
-                : run.spelling(typed);
+                : run.spelling(labels.size() == 1 ? labels.get(0) : typed);
     }
 
-    private static Assay assay(TableRow row, String sample) {
+    private static Assay assay(TableRow row, String sample, RunParts run) {
         ResultUnit unit = resultUnit(row);
         return new Assay(
                 sample,
-                row.text("Substance"),
+                run.substance(row.text("Substance")),
                 row.text("Formula"),
                 row.choice("Method", Assay.Method.values()),
                 result(row, unit),

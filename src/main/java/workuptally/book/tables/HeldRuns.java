@@ -40,7 +40,7 @@ record HeldRuns(List<String> ids, List<String> unknown) {
 
     /** Marks and words that stand between names, the ones least likely to be part of a name first. */
     private static final List<Pattern> BETWEEN = Stream.of(
-                    ";", "\\R", "[,+&|]", "(?i)\\s+(?:and|und|et|sowie|as well as|or|oder|ou)\\s+", "/", "\\s+")
+                    ";", "\\R", "[,+&|]", "(?i)\\s+(?:and|und|et|sowie|as well as|or|oder|ou)\\s+", "\\s+", "/")
             .map(Pattern::compile)
             .toList();
 

@@ -39,7 +39,7 @@ class HeldRunsTest {
         "'\"AM-1\"', AM-1",
         "b4 Q/7, B 4|Q/7",
         "A+B; AM-1, A+B|AM-1",
-        "all runs, AM-1|AM-2|AM-3|B 4|Q/7|A+B"
+        "all runs, X1|AM-1|AM-2|AM-3|B 4|Q/7|A+B"
     })
     void runsAreFoundHoweverTheyAreJoined(String typed, String ids) {
         Limits limits = limits(typed);
@@ -61,7 +61,7 @@ class HeldRunsTest {
         "AM-1 to AM-9, AM-1",
         "yes, ''",
         "tbd, ''",
-        "all but AM-3, AM-1|AM-2|AM-3|B 4|Q/7|A+B"
+        "all but AM-3, X1|AM-1|AM-2|AM-3|B 4|Q/7|A+B"
     })
     void whatNamesNoRunIsReportedAndHoldsTheRest(String typed, String ids) {
         Limits limits = limits(typed);
