@@ -230,6 +230,7 @@ public enum FindingCode {
     CONTAINER_UNKNOWN(Severity.STOP),
     LIMIT_UNKNOWN(Severity.CHECK),
     LIMIT_DUPLICATE(Severity.CHECK),
+    HOLD_RUN_UNKNOWN(Severity.STOP),
     TABLE_MISSING(Severity.CHECK),
     LIST_AMOUNTS_MISSING(Severity.STOP),
     LIST_COLUMN_BLANK(Severity.CHECK),

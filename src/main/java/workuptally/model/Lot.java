@@ -64,6 +64,26 @@ public record Lot(
                 row);
     }
 
+    /** The same made from layers of these labels. */
+    public Lot madeFrom(List<String> layers) {
+        return new Lot(
+                label,
+                product,
+                stage,
+                layers,
+                vessel,
+                grossGrams,
+                tareGrams,
+                netGrams,
+                assayPercent,
+                relativeStandardUncertaintyPercent,
+                identityBy,
+                secondWeighingGrams,
+                statedYieldPercent,
+                notes,
+                row);
+    }
+
     /** Stage of a lot. */
     public enum Stage {
         CRUDE,

@@ -68,6 +68,13 @@ final class AmountCells {
                     "Keep one of the two units and run again.");
             return Optional.of(unusable);
         }
+        if (number.unit().isEmpty()
+                && (!headings.unitIsReadable(heading)
+                        || unitBeside
+                                .filter(unit -> row.headingContradicts(heading, unit))
+                                .isPresent())) {
+            return Optional.of(unusable);
+        }
         Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
         if (unit.isEmpty()) {
             row.report(

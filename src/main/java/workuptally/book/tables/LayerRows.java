@@ -29,7 +29,7 @@ public final class LayerRows {
             reportSecond(row, label, sameLabel.get());
             return;
         }
-        Layer layer = layer(row, label);
+        Layer layer = layer(row, label, run);
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
         if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
             row.reportOf(
@@ -60,7 +60,7 @@ public final class LayerRows {
                         : "Give the second layer a label of its own and run again; only the first was read.");
     }
 
-    private static Layer layer(TableRow row, String label) {
+    private static Layer layer(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
         return new Layer(
                 label,
@@ -76,7 +76,7 @@ public final class LayerRows {
                         row.text("Balance")),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
-                composition(row),
+                composition(row, run),
                 new Layer.Custody(
                         row.choice("Status", Layer.Status.values()),
                         row.text("Released by"),
@@ -86,14 +86,14 @@ public final class LayerRows {
                 row.place());
     }
 
-    private static List<CompositionPart> composition(TableRow row) {
+    private static List<CompositionPart> composition(TableRow row, RunParts run) {
         List<NamedNumber> parts = asPercent(
                 row.parts("Composition", Unit.PERCENT, "ethyl acetate 81 %; ethanol 19 %", Optional.of(100.0)),
                 row.text("Composition").contains("%"));
         double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
         if (sum <= 100 + COMPOSITION_ROUNDING_PERCENT) {
             return row.shared(parts.stream()
-                    .map(part -> new CompositionPart(part.name(), part.value()))
+                    .map(part -> new CompositionPart(run.substance(part.name()), part.value()))
                     .toList());
         }
         row.report(

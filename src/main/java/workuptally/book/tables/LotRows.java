@@ -35,7 +35,7 @@ public final class LotRows {
         if (first.isEmpty()) {
             run.lots.add(lot);
             run.defineLabel(label);
-        } else if (isOneWeighing(row, first.get(), lot)) {
+        } else if (isOneWeighing(row, first.get(), lot, run)) {
             run.lots.add(lot.weighedAs(first.get()));
         }
     }
@@ -44,13 +44,13 @@ public final class LotRows {
         Optional<Product> product = run.product(row.text("Product"));
         return product.isPresent()
                 && run.lots.stream()
-                        .filter(l -> l.label().equals(label))
+                        .filter(l -> l.label().equals(run.spelling(label)))
                         .allMatch(l -> run.product(l.product()).isPresent()
                                 && !l.product().equalsIgnoreCase(product.get().name()));
     }
 
     /** True where the row of another product repeats the weighing of the lot or leaves it blank; else the row is left out and said. */
-    private static boolean isOneWeighing(TableRow row, Lot first, Lot other) {
+    private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunParts run) {
         List<String> differ = new ArrayList<>();
         note(differ, "Gross", first.grossGrams(), other.grossGrams());
         note(differ, "Tare", first.tareGrams(), other.tareGrams());
@@ -59,7 +59,7 @@ public final class LotRows {
         if (other.stage().isPresent() && !other.stage().equals(first.stage())) {
             differ.add("Stage");
         }
-        if (!other.from().isEmpty() && !other.from().equals(first.from())) {
+        if (!other.from().isEmpty() && !run.spelling(other.from()).equals(run.spelling(first.from()))) {
             differ.add("From");
         }
         if (!differ.isEmpty()) {
@@ -87,7 +87,7 @@ public final class LotRows {
     private static Lot lot(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
         return new Lot(
-                label,
+                run.lot(label).map(Lot::label).orElse(label),
                 product(row, run),
                 row.choice("Stage", Lot.Stage.values()),
                 run.spelling(row.labels("From", run::knows)),

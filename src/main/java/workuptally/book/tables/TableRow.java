@@ -199,25 +199,21 @@ final class TableRow {
     }
 
     private Field number(String heading, boolean total) {
-        SchemaColumn column = columns.get(heading);
-        Unit own = column.unit().orElse(Unit.ONE);
-        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own, total);
+        Unit own = columns.get(heading).unit().orElse(Unit.ONE);
+        return numbers.number(
+                columns.get(heading), cell(heading), headings.unit(heading).orElse(own), own, total);
     }
 
     /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
     Field numberOrWord(String heading) {
         SchemaColumn column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
         Optional<NumberText.Number> word = cell(heading)
                 .filter(c -> c.type() == RawCell.Type.TEXT)
                 .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
         return word.isEmpty()
                 ? number(heading)
-                : numbers.converted(
-                        column,
-                        cell(heading).orElseThrow(),
-                        word.get(),
-                        column.unit().orElse(Unit.ONE),
-                        column.unit().orElse(Unit.ONE));
+                : numbers.converted(column, cell(heading).orElseThrow(), word.get(), own, own);
     }
 
     /** True where the row is about an acid or base that counts more than once in a normal solution. */
@@ -284,6 +280,11 @@ final class TableRow {
     /** Unit in the heading of a column, if it names one. */
     Optional<Unit> unitInHeading(String heading) {
         return headings.unit(heading);
+    }
+
+    /** True where a heading names another unit than stands beside its number; this was reported. */
+    boolean headingContradicts(String heading, Unit beside) {
+        return headings.contradicts(columns.get(heading), beside, log);
     }
 
     /** One of a choice; nothing where blank or not understood. */

@@ -185,6 +185,14 @@ public enum Unit {
         return this == MICROGRAM || this == MICROLITRE || this == MICROMOLE;
     }
 
+    /** True where a number means the same in both, as in % and % w/w. */
+    public boolean isSameAs(Unit other) {
+        return this == other
+                || quantity == other.quantity
+                        && powerOfTen == other.powerOfTen
+                        && (this == KELVIN) == (other == KELVIN);
+    }
+
     public String symbol() {
         return symbol;
     }

@@ -401,7 +401,13 @@ class LayerConditionsTest {
 
     @Test
     void runNotOnHoldIsMet() {
-        assertState(State.MET, "R11", WashedRun.book().limit("Hold runs", "X0"));
+        SmallBook book = WashedRun.book().row("runs", "Run", "X0", "Status", "planned");
+        assertState(State.MET, "R11", book.limit("Hold runs", "X0"));
+    }
+
+    @Test
+    void holdOfARunThatTheBookLacksIsNotMet() {
+        assertState(State.NOT_MET, "R11", WashedRun.book().limit("Hold runs", "X0"));
     }
 
     @Test
