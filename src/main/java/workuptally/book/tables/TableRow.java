@@ -86,6 +86,11 @@ final class TableRow {
         log.add(code, severity, run, place.at(heading), seen, expected, action);
     }
 
+    /** The same with the severity that the column needs. */
+    void reportAs(FindingCode code, String heading, String seen, String expected, String action) {
+        report(code, columns.get(heading).need().severity(), heading, seen, expected, action);
+    }
+
     /** The same of layers of the run. */
     void reportOf(List<String> layers, FindingCode code, String heading, String seen, String expected, String action) {
         log.add(
@@ -329,9 +334,8 @@ final class TableRow {
     List<NamedNumber> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
         PartsText.Read read = PartsText.read(text(heading), unit, loneNumber);
         read.fault()
-                .ifPresent(text -> report(
+                .ifPresent(text -> reportAs(
                         FindingCode.PARTS_UNREADABLE,
-                        columns.get(heading).need().severity(),
                         heading,
                         "read '" + text + "'",
                         "parts such as '" + example + "'",
