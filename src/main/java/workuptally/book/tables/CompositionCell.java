@@ -6,6 +6,7 @@ import workuptally.book.words.NamedNumber;
 import workuptally.book.words.Unit;
 import workuptally.model.CompositionPart;
 import workuptally.model.FindingCode;
+import workuptally.model.Severity;
 
 /**
  * Reads the composition of a layer, shares of its mass in per cent.
@@ -60,6 +61,6 @@ final class CompositionCell {
     }
 
     private static void report(TableRow row, FindingCode code, String expected, String action) {
-        row.reportAs(code, HEADING, "read '" + row.text(HEADING) + "'", expected, action);
+        row.report(code, Severity.CHECK, HEADING, "read '" + row.text(HEADING) + "'", expected, action);
     }
 }

@@ -15,6 +15,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -86,11 +87,6 @@ final class TableRow {
         log.add(code, severity, run, place.at(heading), seen, expected, action);
     }
 
-    /** The same with the severity that the column needs. */
-    void reportAs(FindingCode code, String heading, String seen, String expected, String action) {
-        report(code, columns.get(heading).need().severity(), heading, seen, expected, action);
-    }
-
     /** The same of layers of the run. */
     void reportOf(List<String> layers, FindingCode code, String heading, String seen, String expected, String action) {
         log.add(
@@ -138,7 +134,8 @@ final class TableRow {
     String text(String heading) {
         // names of materials, vessels and layers stand in many rows
         return cell(heading)
-                .map(cell -> text(columns.get(heading), cell).intern())
+                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
+                        .intern())
                 .orElse("");
     }
 
@@ -212,17 +209,13 @@ final class TableRow {
     /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
     Field numberOrWord(String heading) {
         SchemaColumn column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
         Optional<NumberText.Number> word = cell(heading)
                 .filter(c -> c.type() == RawCell.Type.TEXT)
                 .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
         return word.isEmpty()
                 ? number(heading)
-                : numbers.converted(
-                        column,
-                        cell(heading).orElseThrow(),
-                        word.get(),
-                        column.unit().orElse(Unit.ONE),
-                        column.unit().orElse(Unit.ONE));
+                : numbers.converted(column, cell(heading).orElseThrow(), word.get(), own, own);
     }
 
     /** True where the row is about an acid or base that counts more than once in a normal solution. */
@@ -270,12 +263,17 @@ final class TableRow {
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
         SchemaColumn column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
-        if (notDetectedAllowed
-                && cell.isPresent()
-                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
+        if (notDetectedAllowed && saysNotDetected(heading)) {
             return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
+    }
+
+    /** True where a cell says {@code n.d.}. */
+    boolean saysNotDetected(String heading) {
+        return cell(heading)
+                .filter(cell -> headings.read(columns.get(heading), cell) instanceof NumberText.NotDetected)
+                .isPresent();
     }
 
     /** Unit written beside the number within the cell, if any. */
@@ -334,8 +332,9 @@ final class TableRow {
     List<NamedNumber> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
         PartsText.Read read = PartsText.read(text(heading), unit, loneNumber);
         read.fault()
-                .ifPresent(text -> reportAs(
+                .ifPresent(text -> report(
                         FindingCode.PARTS_UNREADABLE,
+                        columns.get(heading).need().severity(),
                         heading,
                         "read '" + text + "'",
                         "parts such as '" + example + "'",
