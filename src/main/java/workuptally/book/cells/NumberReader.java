@@ -30,7 +30,8 @@ final class NumberReader {
                     + "|(?:LO[DQ]|MDL|DL|NWG|BG|RL|limit|Grenze) ?(?:of |[=:] ?)?)?(?<limit>\\d[\\d.,]*[^\\d()\\[\\]]*)[)\\]]?");
     private static final Pattern TRACES = pattern("traces?|Spuren?");
     private static final Pattern HOW_OFTEN = pattern("(?<=[^ ,;(\\[])[ ,;(\\[]{1,2}n ?= ?\\d{1,2}[)\\]]?$");
-    private static final Pattern AT_MOST = pattern("max(?:imum|imal|\\.)?|or (?:less|below)|oder weniger|ou moins");
+    private static final Pattern AT_MOST =
+            pattern("\\(?(?:max(?:imum|imal|\\.)?|or (?:less|below)|oder weniger|ou moins)(?!\\p{L})\\)?");
     private static final Pattern AT_LEAST = pattern("or (?:more|above)|oder mehr|ou plus");
     private static final Pattern DIGITS_IN_BRACKETS = Pattern.compile("\\(\\d{1,2}\\)");
     private static final Pattern MINUS = pattern("minus (?=\\d)");
@@ -182,7 +183,8 @@ final class NumberReader {
         if (DIGITS_IN_BRACKETS.matcher(tail).matches() && !text.contains(" (")) {
             return HalfWidth.ofDigits(number, tail.substring(1, tail.length() - 1), text);
         }
-        if (AT_MOST.matcher(tail).matches()) {
+        Matcher most = AT_MOST.matcher(tail);
+        if (most.lookingAt() && (most.end() == tail.length() || Remarks.harmless(tail.substring(most.end())))) {
             return qualified(number, Qualifier.BELOW);
         }
         if (tail.equals("+") || AT_LEAST.matcher(tail).matches()) {

@@ -1,5 +1,6 @@
 package workuptally.book.cells;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,7 +36,7 @@ final class Remarks {
 
     /** A strength beside an amount, which may be that of a solution. */
     private static final Pattern OF_A_SOLUTION = Pattern.compile(
-            "(?iu)(?<!\\p{L})(?:of|in|von|aus|de) (?:an? )?\\d[\\d.,]* ?(?:%|M|N|mol/L)(?!\\p{L})|(?<!\\p{L})(?:soln?\\.?|solution|Lösung|Lsg\\.?)(?!\\p{L})");
+            "(?iu)(?<!\\p{L})(?:of|in|von|aus|de) (?:an? )?\\d[\\d.,]* ?(?:%|M|N|mol/L)(?!\\p{L})|% (?:in|aq|disp|susp|paste|Paste)|(?<!\\p{L})(?:soln?\\.?|solution|Lösung|Lsg\\.?)(?!\\p{L})");
 
     /** Something more, or less, than what the number is of: {@code (+ stir bar)}. */
     private static final Pattern WITH_SIGN = Pattern.compile("(?<sign>[+&-]) ?\\p{L}.*");
@@ -54,15 +55,17 @@ final class Remarks {
     private static final Pattern BATH = pattern("bath|Bad|bain|oil bath|jacket|Mantel");
 
     /** Words with which somebody must look whether the number is that of the column. */
-    private static final Pattern ASKS = pattern(
-            "with|mit|avec|incl\\.?|including|inkl\\.?|before|vor|avant|still|noch|contains|enthält"
-                    + "|as(?! is| such| weighed| received)|als|comme|free base|free acid|salt|salts|Salz|sel|hydrochloride|Hydrochlorid|chlorhydrate");
+    private static final Pattern ASKS =
+            pattern("with|mit|avec|incl\\.?|including|inkl\\.?|before|vor|avant|still|noch|contains|enthält"
+                    + "|as(?! is| such| weighed| received)|als|comme|free base|free acid|salt|salts|Salz|sel|hydrochloride|Hydrochlorid|chlorhydrate"
+                    + "|bar|stir bar|stirrer|magnet|lid|stopper|cap|septum|Rührfisch|Deckel|Stopfen|barreau|bouchon");
 
     /** Words of which a lone number without a unit may be followed. */
     private static final Pattern FOLLOWS = pattern(
             "after|nach|by|per|aus|from|of|in|at|on|bei|as|total|net|netto|gross|brutto|crude|raw|dry|dried|trocken|roh|read|oil|Öl|solid|foam"
                     + "|crystals|powder|colou?rless|off-white|white|yellow|brown|pale|Kristalle|Pulver|Schaum|Feststoff|HPLC|UPLC|NMR|qNMR|GC|KF|LC|UV|IR|MS|TLC|DC|titration|Titration|paper|meter|strip|Papier|label|Etikett|calc\\.?|lit\\.?|ber\\.?"
-                    + "|sep|sep\\.|separating|separatory|funnel|flask|Scheidetrichter|cylinder|Messzylinder|water|Wasser|rel\\.?|measured|gemessen|weighed|gewogen");
+                    + "|sep|sep\\.|separating|separatory|funnel|flask|Scheidetrichter|cylinder|Messzylinder|water|Wasser|rel\\.?|measured|gemessen|weighed|gewogen"
+                    + "|average|mean|duplicate|triplicate|calibration|external|internal|ext\\.?|int\\.?|std\\.?|standard|checked|undiluted|injection|supplier|certificate");
 
     /** Words that add nothing that counts. */
     private static final Pattern HARMLESS =
@@ -76,6 +79,11 @@ final class Remarks {
 
     /** A number on its own, not part of a formula such as H2O or of a nucleus such as 1H. */
     private static final Pattern LONE_NUMBER = Pattern.compile("(?<![\\p{L}\\d.,])\\d[\\d.,]*(?![\\p{L}\\d])");
+
+    private static final BigDecimal ONE_ATMOSPHERE_KILOPASCAL = new BigDecimal("101.325");
+
+    /** What weather and a few hundred metres change, within which boiling points are quoted as those in air (common practice). */
+    private static final BigDecimal WEATHER_KILOPASCAL = new BigDecimal("6");
 
     private static final Pattern WITH_UNIT =
             Pattern.compile("(?<![\\p{L}\\d.,])(?<number>\\d[\\d.,]*) ?(?<unit>[^\\d\\s(),;]+)");
@@ -159,7 +167,11 @@ final class Remarks {
                 if (number.unit().map(Unit::quantity).equals(unit.map(Unit::quantity))) {
                     return NumberText.unreadable(); // a second value of the same quantity
                 }
-                otherNumber |= unit.get().quantity() != Quantity.TEMPERATURE;
+                if (unit.get().quantity() == Quantity.PRESSURE && isReduced(second.group("number"), unit.get())) {
+                    return NumberText.unreadable(); // what boils at another pressure boils elsewhere in air
+                }
+                otherNumber |= unit.get().quantity() != Quantity.TEMPERATURE
+                        && unit.get().quantity() != Quantity.PRESSURE;
                 rest = rest.replace(second.group(), " ");
             }
         }
@@ -177,6 +189,16 @@ final class Remarks {
         return otherNumber || mass && !FOLLOWS.matcher(words).lookingAt() || isUnknown(rest)
                 ? number.with(new NumberText.Remark(Severity.NOTE, text))
                 : number;
+    }
+
+    /** True for a pressure that is not that of the air. */
+    private static boolean isReduced(String number, Unit unit) {
+        return !(NumberText.parse(number) instanceof NumberText.Number read)
+                || unit.convert(read.value(), Unit.KILOPASCAL)
+                                .subtract(ONE_ATMOSPHERE_KILOPASCAL)
+                                .abs()
+                                .compareTo(WEATHER_KILOPASCAL)
+                        > 0;
     }
 
     /** True for words of which nobody knows whether they change the number. */
