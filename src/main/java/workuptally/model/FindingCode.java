@@ -210,6 +210,7 @@ public enum FindingCode {
     SHOWN_BY_CONDITION(Severity.CHECK),
     SHEET_HIDDEN(Severity.NOTE),
     CHOICE_UNKNOWN(Severity.CHECK),
+    IDENTITY_UNCLEAR(Severity.CHECK),
     PARTS_UNREADABLE(Severity.CHECK),
     KEY_MISSING(Severity.STOP),
     RUN_MISSING(Severity.STOP),

@@ -15,6 +15,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -133,7 +134,8 @@ final class TableRow {
     String text(String heading) {
         // names of materials, vessels and layers stand in many rows
         return cell(heading)
-                .map(cell -> text(columns.get(heading), cell).intern())
+                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
+                        .intern())
                 .orElse("");
     }
 
@@ -261,12 +263,17 @@ final class TableRow {
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
         SchemaColumn column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
-        if (notDetectedAllowed
-                && cell.isPresent()
-                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
+        if (notDetectedAllowed && saysNotDetected(heading)) {
             return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
+    }
+
+    /** True where a cell says {@code n.d.}. */
+    boolean saysNotDetected(String heading) {
+        return cell(heading)
+                .filter(cell -> headings.read(columns.get(heading), cell) instanceof NumberText.NotDetected)
+                .isPresent();
     }
 
     /** Unit written beside the number within the cell, if any. */
