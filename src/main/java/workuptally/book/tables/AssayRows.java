@@ -42,7 +42,7 @@ public final class AssayRows {
                 sample,
                 run.substance(row.text("Substance")),
                 row.text("Formula"),
-                row.choice("Method", Assay.Method.values()),
+                row.method("Method"),
                 result(row, unit),
                 unit.unit(),
                 row.number("Relative standard uncertainty"),

@@ -54,8 +54,7 @@ final class CompositionCell {
         return List.of();
     }
 
-    private static List<CompositionPart> shared(
-            TableRow row, RunParts run, List<NamedNumber> parts, double percent) {
+    private static List<CompositionPart> shared(TableRow row, RunParts run, List<NamedNumber> parts, double percent) {
         return row.shared(parts.stream()
                 .map(part -> new CompositionPart(run.substance(part.name()), part.value() * percent))
                 .toList());

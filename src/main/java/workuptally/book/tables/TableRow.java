@@ -24,6 +24,7 @@ import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Amount;
+import workuptally.model.Assay;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.FindingCode;
@@ -302,6 +303,11 @@ final class TableRow {
     /** The result of a test, where a mere dash could mean one and more than the plain word could take {@code clear} back: it is asked about. */
     <E extends Enum<E>> Optional<E> result(String heading, E[] values, E clear) {
         return recurring.one(choices.result(columns.get(heading), values, clear));
+    }
+
+    /** The method of an assay; one whose calibration a word beside it takes back is asked about. */
+    Optional<Assay.Method> method(String heading) {
+        return recurring.one(choices.method(columns.get(heading)));
     }
 
     /** Yes or no; nothing where blank or not understood. */

@@ -39,6 +39,7 @@ public final class Contents {
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final Forms forms;
+    private final MethodSight sight;
     private final Omissions omissions;
 
     public Contents(
@@ -54,6 +55,7 @@ public final class Contents {
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
+        this.sight = new MethodSight(run, molarMasses.substances());
         this.omissions = omissions;
     }
 
@@ -176,6 +178,11 @@ public final class Contents {
                     what,
                     "the method of the assay is not recorded, or not understood",
                     "Method in Assays, 'other' for one without a word");
+            return Optional.empty();
+        }
+        Optional<String> blind = sight.whyNot(assay);
+        if (blind.isPresent()) {
+            omissions.add(what, blind.get(), MethodSight.remedy());
             return Optional.empty();
         }
         if (!counts(assay, limits)) {
