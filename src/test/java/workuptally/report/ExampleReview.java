@@ -156,7 +156,8 @@ public final class ExampleReview {
                         new Closure.Term("F-1", "ester", 1, readings.exact(32), 80.6, Content.Kind.MEASURED),
                         new Closure.Term("A1", "ester", 1, readings.exact(4), 10, Content.Kind.MEASURED)),
                 List.of(new Closure.Candidate("A2", 0, 0.31, "bound by HPLC", "an assay of A2")));
-        MassBalance balance = new MassBalance(readings.exact(100), readings.exact(97), 0.2, 50, 7.5, true, List.of());
+        MassBalance balance =
+                new MassBalance(readings.exact(100), readings.exact(97), 0.2, 50, 0, 7.5, true, List.of());
         return new RunTally(
                 run,
                 List.of(),

@@ -62,6 +62,11 @@ final class NumberCells {
         return read;
     }
 
+    /** Unit written beside the number, if any. */
+    Optional<Unit> unit(SchemaColumn column, RawCell cell) {
+        return read(column, cell) instanceof NumberText.Number number ? number.unit() : Optional.empty();
+    }
+
     /** The one reading that the column can take, if only one can. */
     private static Optional<NumberText> inRange(SchemaColumn column, NumberText.Ambiguous ambiguous) {
         boolean decimal = fits(column, ambiguous.decimal());

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import workuptally.book.cells.CellNumber;
-import workuptally.book.cells.DateText;
 import workuptally.book.cells.NumberText;
 import workuptally.book.cells.PartsText;
 import workuptally.book.cells.ScaleWord;
@@ -279,10 +278,7 @@ final class TableRow {
 
     /** Unit written beside the number within the cell, if any. */
     Optional<Unit> unitInCell(String heading) {
-        return cell(heading)
-                .map(cell -> numbers.read(columns.get(heading), cell))
-                .filter(NumberText.Number.class::isInstance)
-                .flatMap(number -> ((NumberText.Number) number).unit());
+        return cell(heading).flatMap(cell -> numbers.unit(columns.get(heading), cell));
     }
 
     /** Unit in the heading of a column, if it names one. */
@@ -317,15 +313,7 @@ final class TableRow {
 
     /** A day; nothing where blank or not understood. */
     Optional<LocalDate> date(String heading) {
-        Optional<RawCell> cell = cell(heading);
-        if (cell.isEmpty()) {
-            return Optional.empty();
-        }
-        DateText read = headings.date(heading, cell.get());
-        if (read instanceof DateText.Fault fault) {
-            reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
-        }
-        return read instanceof DateText.Day day ? recurring.one(Optional.of(day.day())) : Optional.empty();
+        return recurring.one(cell(heading).flatMap(cell -> DayCell.read(columns.get(heading), cell, this, headings)));
     }
 
     /** Labels joined by + or its like, each once; see {@link LabelsText}. */

@@ -106,6 +106,10 @@ final class ExplainedMass {
                                                 balance.gapPercentOfOrganic().getAsDouble(), 1)
                                         + " %"
                                 : "")
+                        + (balance.solutionSolventGrams() > 0
+                                ? "; solvent of reagents in solution: "
+                                        + numbers.decimals(balance.solutionSolventGrams(), 1) + " g"
+                                : "")
                         + "; allowance for evaporation: "
                         + numbers.decimals(balance.evaporationAllowanceGrams(), 1) + " g.");
         if (!balance.complete()) {

@@ -82,16 +82,16 @@ public final class MassAccount {
         lines.addAll(out);
         MeasuredValue inGrams = sum(lines, Side.IN);
         MeasuredValue outGrams = sum(lines, Side.OUT);
+        double evaporates = limits.value(Limit.EVAPORATION_ALLOWANCE) / 100;
+        double evaporatesVolatile = limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100;
         return Optional.of(new MassBalance(
                 inGrams,
                 outGrams,
                 gasGrams,
                 organicSolventGrams(amounts, additions, 1, 1),
-                organicSolventGrams(
-                        amounts,
-                        additions,
-                        limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
-                        limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
+                solutionSolventGrams(amounts, 1, 1),
+                organicSolventGrams(amounts, additions, evaporates, evaporatesVolatile)
+                        + solutionSolventGrams(amounts, evaporates, evaporatesVolatile),
                 isComplete(run, layers, lots),
                 lines));
     }
@@ -187,27 +187,39 @@ public final class MassAccount {
                 : phase == Layer.Phase.DISTILLATE ? Category.DISTILLATE : Category.LAYER;
     }
 
-    /** Organic solvent that went in: as such, as a part of a blend, and as what a reagent is dissolved in. */
+    /** Organic solvent charged as such. */
     private double organicSolventGrams(
             List<ChargeAmount> amounts, List<Addition> additions, double weight, double weightVolatile) {
-        Ingredients all = Ingredients.EMPTY;
+        double grams = 0;
         for (ChargeAmount amount : amounts) {
-            boolean reagent = !amount.isSolvent()
-                    && materials.solventName(amount.charge().material()).isPresent();
-            if (!reagent) {
-                all = all.plus(materials.of(amount));
+            if (amount.isSolvent() && substances.isOrganicLiquid(amount.charge().material())) {
+                double share = substances.isVeryVolatile(amount.charge().material()) ? weightVolatile : weight;
+                grams += share * amount.massGrams().map(MeasuredValue::value).orElse(0.0);
             }
         }
         for (Addition addition : additions) {
-            if (!addition.purification()) {
-                all = all.plus(materials.of(addition));
+            if (!addition.purification() && substances.isOrganicLiquid(addition.material())) {
+                double share = substances.isVeryVolatile(addition.material()) ? weightVolatile : weight;
+                grams += share * addition.massGrams().map(MeasuredValue::value).orElse(0.0);
             }
         }
+        return grams;
+    }
+
+    /** Organic solvent of the solutions in which reagents were charged: it evaporates as well. */
+    private double solutionSolventGrams(List<ChargeAmount> amounts, double weight, double weightVolatile) {
         double grams = 0;
-        for (Map.Entry<String, Ingredients.Part> part : all.parts().entrySet()) {
-            if (substances.isOrganicSolvent(part.getKey())) {
-                grams += (substances.isVeryVolatile(part.getKey()) ? weightVolatile : weight)
-                        * part.getValue().grams();
+        for (ChargeAmount amount : amounts) {
+            String material = amount.charge().material();
+            if (amount.isSolvent() || materials.solventName(material).isPresent()) {
+                continue;
+            }
+            for (Map.Entry<String, Ingredients.Part> part :
+                    materials.of(amount).parts().entrySet()) {
+                if (substances.isOrganicSolvent(part.getKey())) {
+                    grams += (substances.isVeryVolatile(part.getKey()) ? weightVolatile : weight)
+                            * part.getValue().grams();
+                }
             }
         }
         return grams;

@@ -10,7 +10,8 @@ import workuptally.measure.MeasuredValue;
  * @param inGrams charges, quench, washes, agent and rinse, g
  * @param outGrams layers, lots, cakes, distillates and aliquots, g
  * @param gasGrams gas expected to have left, g
- * @param organicSolventGrams organic solvent that went in, as such, in a blend or as what a reagent is dissolved in, g
+ * @param organicSolventGrams organic solvent charged as such, g
+ * @param solutionSolventGrams organic solvent in which reagents were charged, g
  * @param evaporationAllowanceGrams allowance for evaporation, g
  * @param complete false where a terminal layer or lot has no mass, so that the gap is only an upper limit
  * @param lines the parts, in first
@@ -20,6 +21,7 @@ public record MassBalance(
         MeasuredValue outGrams,
         double gasGrams,
         double organicSolventGrams,
+        double solutionSolventGrams,
         double evaporationAllowanceGrams,
         boolean complete,
         List<Line> lines) {
@@ -33,7 +35,7 @@ public record MassBalance(
         return inGrams.minus(outGrams);
     }
 
-    /** Gap as a percentage of the organic solvent charged, %; empty without organic solvent. */
+    /** Gap as a percentage of the organic solvent charged as such, %; empty without organic solvent. */
     public OptionalDouble gapPercentOfOrganic() {
         return organicSolventGrams == 0
                 ? OptionalDouble.empty()

@@ -470,7 +470,7 @@ public final class InventedReviews {
                                 List.of(measured("benzoic acid", 0.511, 0.012, 4.2))),
                         layer("K1", Layer.Phase.SOLID, 9.84, 7.4, List.of(bound("benzoic acid", 0.031, 0.26)))),
                 List.of(closure),
-                Optional.of(new MassBalance(value(255.1, 0.9), value(248.4, 0.3), 0, 81.4, 12.2, true, List.of())),
+                Optional.of(new MassBalance(value(255.1, 0.9), value(248.4, 0.3), 0, 81.4, 0, 12.2, true, List.of())),
                 List.of(contact(120, 60, true)),
                 List.of(),
                 List.of(
@@ -643,7 +643,7 @@ public final class InventedReviews {
                                 List.of(measured("triphenylmethanol", 0.36, 0.01, 2.8))),
                         layer("A2", Layer.Phase.AQUEOUS, 36.6, 31, List.of(bound("triphenylmethanol", 0.0031, 0.024)))),
                 List.of(closed, over),
-                Optional.of(new MassBalance(value(241.3, 0.9), value(220.9, 0.3), 0, 107, 32.1, false, List.of())),
+                Optional.of(new MassBalance(value(241.3, 0.9), value(220.9, 0.3), 0, 107, 0, 32.1, false, List.of())),
                 List.of(),
                 List.of(),
                 List.of(new WasteLine(

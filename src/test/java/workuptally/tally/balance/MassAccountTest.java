@@ -55,7 +55,8 @@ class MassAccountTest {
                 .but("charges", "Actual unit", "g")
                 .but("charges", "Molar mass", "200")
                 .but("charges", "Assay", "40");
-        assertEquals(120.0, balance(book).organicSolventGrams(), 1e-6);
+        assertEquals(90.0, balance(book).organicSolventGrams(), 1e-6);
+        assertEquals(30.0, balance(book).solutionSolventGrams(), 1e-6);
         assertEquals(18.0, balance(book).evaporationAllowanceGrams(), 1e-6);
     }
 

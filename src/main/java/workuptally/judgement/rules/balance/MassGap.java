@@ -65,10 +65,15 @@ public final class MassGap implements RunRule {
                     place,
                     balance.gapPercentOfOrganic().isPresent()
                             ? Phrase.of(
-                                    "{}, {} of the organic solvent charged",
+                                    "{}, {} of the organic solvent charged{}",
                                     seen,
                                     Figure.decimals(
-                                            balance.gapPercentOfOrganic().getAsDouble(), 0, "%"))
+                                            balance.gapPercentOfOrganic().getAsDouble(), 0, "%"),
+                                    balance.solutionSolventGrams() > 0
+                                            ? Phrase.of(
+                                                    " as such; {} more came with reagents in solution",
+                                                    Figure.decimals(balance.solutionSolventGrams(), 1, "g"))
+                                            : Phrase.NONE)
                             : seen,
                     Phrase.of(
                             "{} of evaporation and {} of gas at most",
