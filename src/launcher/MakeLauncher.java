@@ -22,7 +22,7 @@ final class MakeLauncher {
     private static final int FIRST_WITH_CACHE = 25;
 
     private static final List<String> SETTINGS =
-            List.of("-XX:+UseSerialGC", "-XX:NewRatio=4", "-XX:MetaspaceSize=64m", "-XX:TieredStopAtLevel=1");
+            List.of("-XX:+UseSerialGC", "-XX:NewRatio=7", "-XX:MetaspaceSize=64m", "-XX:TieredStopAtLevel=1");
 
     private static final String ARCHIVE = "workup-tally.jsa";
     private static final String CACHE = "workup-tally.aot";

@@ -11,4 +11,4 @@ rem An ahead-of-time cache is known to Java 25 and newer; an older one passes ov
 set CACHE=-Xshare:auto "-XX:SharedArchiveFile=%~dp0workup-tally.jsa"
 if exist "%~dp0workup-tally.aot" set CACHE=-XX:+IgnoreUnrecognizedVMOptions "-XX:AOTCache=%~dp0workup-tally.aot" -Xlog:disable
 rem Nothing after this line: the exit code of the program is that of the script, also for && and ||.
-"%JAVA%" -XX:+UseSerialGC -XX:NewRatio=4 -XX:MetaspaceSize=64m -XX:TieredStopAtLevel=1 %CACHE% %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
+"%JAVA%" -XX:+UseSerialGC -XX:NewRatio=7 -XX:MetaspaceSize=64m -XX:TieredStopAtLevel=1 %CACHE% %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*

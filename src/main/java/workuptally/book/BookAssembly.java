@@ -108,7 +108,7 @@ final class BookAssembly {
         List<VesselTare> vessels = new ArrayList<>();
         List<HistoryPoint> history = new ArrayList<>();
         List<Correction> corrections = new ArrayList<>();
-        LimitRows limits = new LimitRows();
+        LimitRows limits = new LimitRows(runs);
         read(List.of(
                 new Reading(Schema.RUNS, rows -> RunRows.read(rows, runs)),
                 new Reading(Schema.CHARGES, rows -> ChargeRows.read(rows, runs)),
@@ -121,7 +121,7 @@ final class BookAssembly {
                 new Reading(Schema.CONTAINERS, containers::read),
                 new Reading(Schema.TRANSFERS, rows -> transfers.addAll(TransferRows.read(rows, runs, containers))),
                 new Reading(Schema.VESSELS, rows -> vessels.addAll(RegisterRows.vessels(rows))),
-                new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows))),
+                new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows, runs))),
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
         if (marks.decideMore()) {

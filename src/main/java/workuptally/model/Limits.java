@@ -16,6 +16,7 @@ public final class Limits {
     private final Map<Limit, Field.Entered> numbers;
     private final Map<Limit, String> texts;
     private final List<Limit> unread;
+    private final List<String> heldRuns;
     private final Map<Limit, String> given = new EnumMap<>(Limit.class);
 
     /**
@@ -25,16 +26,19 @@ public final class Limits {
      * @param texts texts and dates the book sets, as typed
      */
     public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts) {
-        this(numbers, texts, Set.of());
+        this(numbers, texts, Set.of(), List.of());
     }
 
     /**
      * Settings of a book.
      *
      * @param unread what the book sets and nobody can read, so that the default stands for another number
+     * @param heldRuns runs on hold by {@link Limit#HOLD_RUNS}, by their ids
      */
-    public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts, Set<Limit> unread) {
+    public Limits(
+            Map<Limit, Field.Entered> numbers, Map<Limit, String> texts, Set<Limit> unread, List<String> heldRuns) {
         this.unread = List.copyOf(new TreeSet<>(unread));
+        this.heldRuns = List.copyOf(heldRuns);
         this.numbers = new EnumMap<>(Limit.class);
         this.numbers.putAll(numbers);
         this.texts = new EnumMap<>(Limit.class);
@@ -44,6 +48,11 @@ public final class Limits {
     /** What the book sets and nobody can read, in the order of the template. */
     public List<Limit> unread() {
         return unread;
+    }
+
+    /** Runs that the book holds, by their ids. */
+    public List<String> heldRuns() {
+        return heldRuns;
     }
 
     /** Only defaults. */
@@ -82,7 +91,7 @@ public final class Limits {
 
     /** The same settings with a text that was given for this review and wins over the book's. */
     public Limits given(Limit limit, String text) {
-        Limits other = new Limits(numbers, texts, new HashSet<>(unread));
+        Limits other = new Limits(numbers, texts, new HashSet<>(unread), heldRuns);
         other.given.putAll(given);
         other.given.put(limit, text);
         return other;

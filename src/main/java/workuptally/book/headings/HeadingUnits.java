@@ -17,13 +17,16 @@ import workuptally.book.words.Quantity;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.FindingCode;
+import workuptally.model.Place;
 
 /** The units that the headings of a table name, for the numbers below them that have none of their own. */
 final class HeadingUnits {
     private final RawTable raw;
     private final HeadingRow headings;
     private final Map<String, Unit> units = new HashMap<>();
+    private final Map<String, Place> places = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
+    private final Set<String> contradicted = new HashSet<>();
 
     HeadingUnits(RawTable raw, HeadingRow headings) {
         this.raw = raw;
@@ -63,6 +66,47 @@ final class HeadingUnits {
 
     /** Takes the unit that a heading names, if it names one; one that the column cannot have is reported. */
     void read(SchemaColumn column, HeadingRow.Typed typed, FindingLog log) {
+        read(column, typed, headings.place(raw, typed.cell()), log);
+    }
+
+    /** The same of the cell of a row of units below the headings, which must not say otherwise than the heading. */
+    void readBelow(SchemaColumn column, RawCell cell, RawRow row, FindingLog log) {
+        Optional<Unit> ofHeading = of(column.heading());
+        Optional<Unit> below = Unit.named(bare(cell.text()));
+        Place place = new HeadingRow(row, Map.of(), Map.of()).place(raw, cell);
+        if (ofHeading.isPresent() && below.filter(ofHeading.get()::isSameAs).isEmpty() && below.isPresent()) {
+            withoutReadableUnit.add(column.heading());
+            reportContradiction(
+                    column, place, below.get().symbol(), ofHeading.get().symbol() + " in the heading", log);
+            return;
+        }
+        read(column, new HeadingRow.Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"), place, log);
+    }
+
+    /** True where the unit of a heading says otherwise than the unit column beside a number, which is then reported, once for the column. */
+    boolean contradicts(SchemaColumn column, Unit beside, FindingLog log) {
+        Optional<Unit> ofHeading = of(column.heading()).filter(unit -> !unit.isSameAs(beside));
+        if (ofHeading.isPresent() && contradicted.add(column.heading())) {
+            String unit = ofHeading.get().symbol();
+            reportContradiction(
+                    column, places.get(column.heading()), unit, beside.symbol() + " in the unit column", log);
+        }
+        return ofHeading.isPresent();
+    }
+
+    private static void reportContradiction(
+            SchemaColumn column, Place place, String unit, String other, FindingLog log) {
+        log.add(
+                FindingCode.UNIT_CONTRADICTION,
+                column.need().severity(),
+                "",
+                place,
+                "read " + unit + " over numbers of " + column.heading() + " without a unit, against " + other,
+                "one unit for a number",
+                "Correct one of the two and run again; these numbers were not used.");
+    }
+
+    private void read(SchemaColumn column, HeadingRow.Typed typed, Place place, FindingLog log) {
         String unitText = HeadingText.of(typed.heading()).unitText();
         if (unitText.isEmpty()) {
             return;
@@ -70,6 +114,7 @@ final class HeadingUnits {
         Optional<Unit> unit = Unit.named(unitText);
         if (column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT) {
             unit.ifPresent(u -> units.put(column.heading(), u));
+            places.put(column.heading(), place);
         }
         if (column.kind() != SchemaColumn.Kind.NUMBER) {
             return;
@@ -87,7 +132,7 @@ final class HeadingUnits {
                 unit.isPresent() ? FindingCode.UNIT_WRONG : FindingCode.UNIT_UNKNOWN,
                 column.need().severity(),
                 "",
-                headings.place(raw, typed.cell()),
+                place,
                 "read the heading '" + BookWords.tidy(typed.cell().text()) + "'",
                 "a unit for " + column.expected(),
                 "Correct the unit in the heading and run again; the numbers of this column were not used.");

@@ -141,10 +141,7 @@ public final class MatchedHeadings {
         for (SchemaColumn column : form.columns()) {
             cell(row, column.heading())
                     .filter(cell -> !BookWords.loose(cell.text()).isEmpty())
-                    .ifPresent(cell -> units.read(
-                            column,
-                            new HeadingRow.Typed(cell, column.heading() + " (" + HeadingUnits.bare(cell.text()) + ")"),
-                            log));
+                    .ifPresent(cell -> units.readBelow(column, cell, row, log));
         }
         return true;
     }
@@ -295,6 +292,11 @@ public final class MatchedHeadings {
     /** Unit in the heading, if it names one. */
     public Optional<Unit> unit(String heading) {
         return units.of(heading);
+    }
+
+    /** True where the heading names another unit than the unit column does for a number; this was reported. */
+    public boolean contradicts(SchemaColumn column, Unit beside, FindingLog log) {
+        return units.contradicts(column, beside, log);
     }
 
     /** False if the heading names a unit that is none of the column; this was reported. */

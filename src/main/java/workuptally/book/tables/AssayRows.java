@@ -21,7 +21,7 @@ public final class AssayRows {
     public static void read(TableRows rows, RunIndex runs) {
         rows.forEach(row -> runs.of(row)
                 .ifPresent(run ->
-                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run))))));
+                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run), run)))));
     }
 
     /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */
@@ -33,16 +33,16 @@ public final class AssayRows {
                 ? labels.stream()
                         .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
                         .collect(Collectors.joining(Assay.TOGETHER))
-                : run.spelling(typed);
+                : run.spelling(labels.size() == 1 ? labels.get(0) : typed);
     }
 
-    private static Assay assay(TableRow row, String sample) {
+    private static Assay assay(TableRow row, String sample, RunParts run) {
         ResultUnit unit = resultUnit(row);
         return new Assay(
                 sample,
-                row.text("Substance"),
+                run.substance(row.text("Substance")),
                 row.text("Formula"),
-                row.choice("Method", Assay.Method.values()),
+                row.method("Method"),
                 result(row, unit),
                 unit.unit(),
                 row.number("Relative standard uncertainty"),
@@ -66,21 +66,29 @@ public final class AssayRows {
 
     private static ResultUnit resultUnit(TableRow row) {
         String beside = row.text("Unit");
-        Optional<Unit> inCell = row.unitInCell("Result").or(() -> row.unitInHeading("Result"));
-        if (beside.isEmpty() && inCell.isPresent()) {
-            return byMeasure(inCell.get()).orElseGet(() -> unknown(row, "Result", row.text("Result")));
-        }
-        Optional<Assay.Unit> word = BookWords.find(Assay.Unit.values(), beside);
-        if (word.isPresent()) {
-            Unit target = target(word.get());
-            return new ResultUnit(word, target, target, true);
+        Optional<Unit> inCell = row.unitInCell("Result");
+        Optional<Unit> written = inCell.or(() -> row.unitInHeading("Result"));
+        if (beside.isEmpty() && written.isPresent()) {
+            return byMeasure(written.get()).orElseGet(() -> unknown(row, "Result", row.text("Result")));
         }
         if (beside.isEmpty()) {
             return row.isBlank("Result")
                     ? new ResultUnit(Optional.empty(), Unit.ONE, Unit.ONE, true)
-                    : unknown(row, "Unit", "an empty cell");
+                    : row.saysNotDetected("Result") ? ofDetectionLimits() : unknown(row, "Unit", "an empty cell");
         }
-        return Unit.named(beside).flatMap(AssayRows::byMeasure).orElseGet(() -> unknown(row, "Unit", beside));
+        ResultUnit unit = BookWords.find(Assay.Unit.values(), beside)
+                .map(word -> new ResultUnit(Optional.of(word), target(word), target(word), true))
+                .or(() -> Unit.named(beside).flatMap(AssayRows::byMeasure))
+                .orElseGet(() -> unknown(row, "Unit", beside));
+        boolean counts = unit.readable() && inCell.isEmpty() && !row.isBlank("Result");
+        return counts && row.headingContradicts("Result", unit.typed())
+                ? new ResultUnit(unit.unit(), unit.typed(), unit.target(), false)
+                : unit;
+    }
+
+    /** Nothing found needs no unit: it stands for the detection limit of its method, and Limits has those in mg/mL. */
+    private static ResultUnit ofDetectionLimits() {
+        return byMeasure(Unit.MILLIGRAM_PER_MILLILITRE).orElseThrow();
     }
 
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
@@ -113,7 +121,7 @@ public final class AssayRows {
             case CONCENTRATION -> Optional.of(Assay.Unit.MOLES_PER_LITRE);
             case MASS -> Optional.of(Assay.Unit.GRAMS);
             case AMOUNT -> Optional.of(Assay.Unit.MILLIMOLES);
-            case PERCENT -> typed == Unit.MASS_PERCENT ? Optional.of(Assay.Unit.MASS_PERCENT) : Optional.empty();
+            case PERCENT -> typed.isShareOfMass() ? Optional.of(Assay.Unit.MASS_PERCENT) : Optional.empty();
             default -> Optional.empty();
         };
         return unit.map(found -> new ResultUnit(unit, typed, target(found), true));

@@ -10,8 +10,8 @@ public final class NmrAssayRows {
         rows.forEach(row -> runs.of(row)
                 .ifPresent(run -> row.key("Sample")
                         .ifPresent(sample -> row.key("Substance")
-                                .ifPresent(
-                                        substance -> run.nmrAssays.add(assay(row, run.spelling(sample), substance))))));
+                                .ifPresent(substance -> run.nmrAssays.add(
+                                        assay(row, run.spelling(sample), run.substance(substance)))))));
     }
 
     private static NmrAssay assay(TableRow row, String sample, String substance) {

@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.words.SameName;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 
@@ -37,15 +38,19 @@ final class ProductForms {
         for (int found = 0; found < forms.size(); found++) {
             Product form = forms.get(found);
             products.stream()
-                    .filter(other -> !forms.contains(other) && (isNamed(form, other) || isNamed(other, form)))
+                    .filter(other -> !forms.contains(other)
+                            && (isNamed(form, other, products) || isNamed(other, form, products)))
                     .forEach(forms::add);
         }
         return products.stream().filter(forms::contains).toList();
     }
 
     /** True where a product says that it is a form of another. */
-    private static boolean isNamed(Product form, Product other) {
-        return form != other && form.formOf().equalsIgnoreCase(other.name());
+    private static boolean isNamed(Product form, Product other, List<Product> products) {
+        return form != other
+                && SameName.of(products, Product::name, form.formOf())
+                        .filter(named -> named == other)
+                        .isPresent();
     }
 
     private static Product isolated(List<Product> forms, List<Lot> lots) {

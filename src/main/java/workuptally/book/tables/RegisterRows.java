@@ -18,11 +18,11 @@ public final class RegisterRows {
         return tares;
     }
 
-    public static List<HistoryPoint> history(TableRows rows) {
+    public static List<HistoryPoint> history(TableRows rows, RunIndex runs) {
         List<HistoryPoint> points = new ArrayList<>();
         rows.forEach(row -> row.key("Series")
                 .ifPresent(series -> points.add(new HistoryPoint(
-                        series,
+                        runs.series(series),
                         row.date("Date"),
                         row.number("Yield"),
                         row.text("Layer"),

@@ -2,10 +2,13 @@ package workuptally.book.tables;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import workuptally.book.words.SameName;
 import workuptally.book.words.TotalRow;
 import workuptally.model.FindingCode;
@@ -14,6 +17,7 @@ import workuptally.model.Severity;
 /** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
 public final class RunIndex {
     private final Map<String, RunParts> runs = new LinkedHashMap<>();
+    private final Set<String> series = new LinkedHashSet<>();
 
     private static String key(String id) {
         return id.replace(" ", "").toLowerCase(Locale.ROOT);
@@ -28,6 +32,14 @@ public final class RunIndex {
     /** The run of exactly this id, but for case and spaces. */
     Optional<RunParts> findSame(String id) {
         return Optional.ofNullable(runs.get(key(id)));
+    }
+
+    /** A series as it is spelled where it is named first. */
+    String series(String typed) {
+        return SameName.of(List.copyOf(series), Function.identity(), typed).orElseGet(() -> {
+            series.add(typed);
+            return typed;
+        });
     }
 
     void add(RunParts run) {

@@ -2,11 +2,15 @@ package workuptally.book.tables;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.LabelsText;
 import workuptally.book.words.SameName;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
@@ -38,11 +42,13 @@ public final class RunParts {
     final List<NmrAssay> nmrAssays = new ArrayList<>();
     final List<Lot> lots = new ArrayList<>();
     private final Map<String, String> spellings = new HashMap<>();
+    private final Set<String> labels = new LinkedHashSet<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
 
     RunParts(Run head, StatusEntry status) {
         this.head = head;
         this.status = status;
+        defineLabel(Step.REACTION_MIXTURE);
     }
 
     String id() {
@@ -56,20 +62,25 @@ public final class RunParts {
 
     /** Remembers how a label is spelled where it is defined. */
     void defineLabel(String label) {
+        labels.add(label);
         spellings.put(label, label);
         spellings.putIfAbsent(loose(label), label);
     }
 
     /** A label as it is spelled where it is defined; as typed if it is defined nowhere. */
     String spelling(String label) {
+        return defined(label).orElse(label);
+    }
+
+    private Optional<String> defined(String label) {
         return Optional.ofNullable(spellings.get(label))
                 .or(() -> Optional.ofNullable(spellings.get(loose(label))))
-                .orElse(label);
+                .or(() -> SameName.of(List.copyOf(labels), Function.identity(), label));
     }
 
     /** True for a label that is defined somewhere. */
     boolean knows(String label) {
-        return spellings.containsKey(label) || spellings.containsKey(loose(label));
+        return defined(label).isPresent();
     }
 
     List<String> spelling(List<String> labels) {
@@ -88,12 +99,51 @@ public final class RunParts {
         return SameName.of(charges, Charge::material, material);
     }
 
-    Optional<Layer> layer(String label) {
-        return layers.stream().filter(layer -> layer.label().equals(label)).findFirst();
+    /** A substance as Products or Charges spell it; as typed where it is neither. */
+    String substance(String typed) {
+        return product(typed)
+                .map(Product::name)
+                .or(() -> charge(typed).map(Charge::material))
+                .orElse(typed);
     }
 
+    /** The layer of a label, but for case and spaces. */
+    Optional<Layer> layer(String label) {
+        return layers.stream()
+                .filter(layer -> loose(layer.label()).equals(loose(label)))
+                .findFirst();
+    }
+
+    /** The lot of a label, but for case and spaces. */
     Optional<Lot> lot(String label) {
-        return lots.stream().filter(lot -> lot.label().equals(label)).findFirst();
+        return lots.stream()
+                .filter(lot -> loose(lot.label()).equals(loose(label)))
+                .findFirst();
+    }
+
+    /** Steps and lots may name what a later row defines. */
+    private List<Step> spelledSteps() {
+        return steps.stream()
+                .map(step -> {
+                    List<String> from = spelledAnew(step.from());
+                    return from.equals(step.from()) ? step : step.takenFrom(from);
+                })
+                .toList();
+    }
+
+    private List<Lot> spelledLots() {
+        return lots.stream()
+                .map(lot -> {
+                    List<String> from = spelledAnew(lot.from());
+                    return from.equals(lot.from()) ? lot : lot.madeFrom(from);
+                })
+                .toList();
+    }
+
+    private List<String> spelledAnew(List<String> from) {
+        return from.stream().allMatch(labels::contains)
+                ? from
+                : spelling(LabelsText.read(String.join("+", from), this::knows));
     }
 
     /** The earlier layer in a vessel, if any is still in it by its status. */
@@ -132,11 +182,11 @@ public final class RunParts {
                 head.notes(),
                 ProductForms.settled(products, lots),
                 charges,
-                new StepSources(steps, layers, lots).settled(steps),
+                new StepSources(steps, layers, lots).settled(spelledSteps()),
                 layers,
                 assays,
                 nmrAssays,
-                lots,
+                spelledLots(),
                 head.row());
     }
 

@@ -40,7 +40,7 @@ public final class RunRows {
                 row.text("Chemist"),
                 row.text("Reaction"),
                 row.choice("Kind", Run.Kind.values()).orElse(Run.Kind.REACTION),
-                row.text("Series"),
+                runs.series(row.text("Series")),
                 status.orElse(Run.Status.PLANNED),
                 row.number("Conversion"),
                 row.text("Notes"),

@@ -57,7 +57,7 @@ public final class StepRows {
                 operation(row),
                 row.shared(run.spelling(row.labels("From", run::knows))),
                 new Step.Addition(
-                        row.text("Material"),
+                        run.substance(row.text("Material")),
                         written.map(PortionCells.Portioned::count).orElse(portions),
                         written.map(PortionCells.Portioned::each).orElseGet(() -> row.number("Volume")),
                         row.number("Mass"),

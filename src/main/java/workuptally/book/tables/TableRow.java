@@ -15,6 +15,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -23,6 +24,7 @@ import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Amount;
+import workuptally.model.Assay;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.FindingCode;
@@ -133,7 +135,8 @@ final class TableRow {
     String text(String heading) {
         // names of materials, vessels and layers stand in many rows
         return cell(heading)
-                .map(cell -> text(columns.get(heading), cell).intern())
+                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
+                        .intern())
                 .orElse("");
     }
 
@@ -199,25 +202,21 @@ final class TableRow {
     }
 
     private Field number(String heading, boolean total) {
-        SchemaColumn column = columns.get(heading);
-        Unit own = column.unit().orElse(Unit.ONE);
-        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own, total);
+        Unit own = columns.get(heading).unit().orElse(Unit.ONE);
+        return numbers.number(
+                columns.get(heading), cell(heading), headings.unit(heading).orElse(own), own, total);
     }
 
     /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
     Field numberOrWord(String heading) {
         SchemaColumn column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
         Optional<NumberText.Number> word = cell(heading)
                 .filter(c -> c.type() == RawCell.Type.TEXT)
                 .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
         return word.isEmpty()
                 ? number(heading)
-                : numbers.converted(
-                        column,
-                        cell(heading).orElseThrow(),
-                        word.get(),
-                        column.unit().orElse(Unit.ONE),
-                        column.unit().orElse(Unit.ONE));
+                : numbers.converted(column, cell(heading).orElseThrow(), word.get(), own, own);
     }
 
     /** True where the row is about an acid or base that counts more than once in a normal solution. */
@@ -265,12 +264,17 @@ final class TableRow {
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
         SchemaColumn column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
-        if (notDetectedAllowed
-                && cell.isPresent()
-                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
+        if (notDetectedAllowed && saysNotDetected(heading)) {
             return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
+    }
+
+    /** True where a cell says {@code n.d.}. */
+    boolean saysNotDetected(String heading) {
+        return cell(heading)
+                .filter(cell -> headings.read(columns.get(heading), cell) instanceof NumberText.NotDetected)
+                .isPresent();
     }
 
     /** Unit written beside the number within the cell, if any. */
@@ -286,6 +290,11 @@ final class TableRow {
         return headings.unit(heading);
     }
 
+    /** True where a heading names another unit than stands beside its number; this was reported. */
+    boolean headingContradicts(String heading, Unit beside) {
+        return headings.contradicts(columns.get(heading), beside, log);
+    }
+
     /** One of a choice; nothing where blank or not understood. */
     <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
         return recurring.one(choices.choice(columns.get(heading), values));
@@ -294,6 +303,11 @@ final class TableRow {
     /** The result of a test, where a mere dash could mean one and more than the plain word could take {@code clear} back: it is asked about. */
     <E extends Enum<E>> Optional<E> result(String heading, E[] values, E clear) {
         return recurring.one(choices.result(columns.get(heading), values, clear));
+    }
+
+    /** The method of an assay; one whose calibration a word beside it takes back is asked about. */
+    Optional<Assay.Method> method(String heading) {
+        return recurring.one(choices.method(columns.get(heading)));
     }
 
     /** Yes or no; nothing where blank or not understood. */

@@ -1,5 +1,7 @@
 package workuptally.book.words;
 
+import java.math.BigDecimal;
+
 /**
  * Values that a column can take.
  *
@@ -36,6 +38,20 @@ public record Range(double least, double most, String words) {
 
     /** From the smallest vial in which layers are parted to the vessels of a kilo laboratory, mL (common practice). */
     public static final Range FUNNEL = new Range(2, 200_000, "from 2 to 200000");
+
+    /** From one value to another, both allowed. */
+    public static Range of(double least, double most) {
+        return new Range(least, most, "from " + plain(least) + " to " + plain(most));
+    }
+
+    /** Above 0 and up to a value. */
+    public static Range upTo(double most) {
+        return new Range(Double.MIN_VALUE, most, "above 0 and up to " + plain(most));
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
 
     public boolean holds(double value) {
         return value >= least && value <= most;

@@ -3,10 +3,19 @@ package workuptally.book.words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
-/** Finds a thing by its name: as it is written, else as it is written but for case, spaces and hyphens where only one is. */
+/** Finds a thing by its name: as it is written, else as it is written but for case, spaces, hyphens and dots where only one is. */
 public final class SameName {
+    /** What parts two numbers in a name: {@code 1-1} is not {@code 11}. */
+    private static final Pattern BETWEEN_DIGITS = Pattern.compile("(?<=\\d)[\\s._-]+(?=\\d)");
+
     private SameName() {}
+
+    /** What counts of a name. */
+    private static String key(String name) {
+        return BookWords.loose(BETWEEN_DIGITS.matcher(TypedText.plain(name)).replaceAll("~"));
+    }
 
     public static <T> Optional<T> of(List<T> things, Function<T, String> name, String wanted) {
         Optional<T> same = things.stream()
@@ -15,10 +24,9 @@ public final class SameName {
         if (same.isPresent() || wanted.isBlank()) {
             return same;
         }
-        String loose = BookWords.loose(TypedText.plain(wanted));
+        String key = key(wanted);
         List<T> alike = things.stream()
-                .filter(thing ->
-                        BookWords.loose(TypedText.plain(name.apply(thing))).equals(loose))
+                .filter(thing -> key(name.apply(thing)).equals(key))
                 .toList();
         return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
     }

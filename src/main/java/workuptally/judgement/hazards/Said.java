@@ -45,13 +45,15 @@ final class Said {
     /** Codes with their wording behind them. */
     static List<String> statements(Reference reference, Iterable<String> codes) {
         Set<String> statements = new LinkedHashSet<>();
-        codes.forEach(code -> statements.add(code
-                + reference
-                        .hStatements()
-                        .find(code)
-                        .map(HStatement::phrase)
-                        .map(p -> " " + p)
-                        .orElse("")));
+        // The same few sentences come back in every run of a large book.
+        codes.forEach(code -> statements.add((code
+                        + reference
+                                .hStatements()
+                                .find(code)
+                                .map(HStatement::phrase)
+                                .map(p -> " " + p)
+                                .orElse(""))
+                .intern()));
         return List.copyOf(statements);
     }
 }

@@ -1,9 +1,9 @@
 package workuptally.judgement.layers;
 
-import java.util.Arrays;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
+import workuptally.model.Limits;
 import workuptally.model.Phrase;
 
 /** R11, asked where the book names runs on hold: nothing outside the record holds the layer. */
@@ -11,14 +11,16 @@ final class NothingHolds implements LayerCondition {
 
     @Override
     public Condition judge(LayerEvidence evidence) {
-        String held = evidence.book().limits().text(Limit.HOLD_RUNS);
-        if (held.isBlank()) {
-            return new Condition(Criterion.NOT_HELD, State.NOT_ASKED, Phrase.of("the book holds no run"));
+        Limits limits = evidence.book().limits();
+        if (limits.heldRuns().contains(evidence.run().run().id())) {
+            return new Condition(Criterion.NOT_HELD, State.NOT_MET, Phrase.of("the book holds this run"));
         }
-        String id = evidence.run().run().id();
-        boolean isHeld = Arrays.stream(held.split(";")).map(String::strip).anyMatch(id::equals);
-        return isHeld
-                ? new Condition(Criterion.NOT_HELD, State.NOT_MET, Phrase.of("the book holds this run"))
+        if (limits.unread().contains(Limit.HOLD_RUNS)) {
+            return new Condition(
+                    Criterion.NOT_HELD, State.NOT_MET, Phrase.of("not every run that Hold runs names was found"));
+        }
+        return limits.heldRuns().isEmpty()
+                ? new Condition(Criterion.NOT_HELD, State.NOT_ASKED, Phrase.of("the book holds no run"))
                 : new Condition(Criterion.NOT_HELD, State.MET, Phrase.of("not among the runs on hold"));
     }
 }

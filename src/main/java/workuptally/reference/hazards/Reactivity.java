@@ -1,6 +1,7 @@
 package workuptally.reference.hazards;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import workuptally.reference.substances.MaterialRow;
 import workuptally.reference.tables.IllegalReferenceException;
 
@@ -22,6 +24,9 @@ public final class Reactivity {
     private final Map<String, List<ReactivityPair>> pairsByClasses = new LinkedHashMap<>();
     private final List<ReactivityPair> pairs;
     private final List<ReactivityStrength> strengths;
+
+    /** Worked out once: a thousand runs have the same few dozen materials. */
+    private final Map<OwnClasses, Membership> memberships = new ConcurrentHashMap<>();
 
     Reactivity(List<ReactivityGroup> groups, List<ReactivityPair> pairs, List<ReactivityStrength> strengths)
             throws IllegalReferenceException {
@@ -118,7 +123,12 @@ public final class Reactivity {
     }
 
     /** The classes above these, parents of a single row coarser than all of its own ones. */
-    public Membership membership(Iterable<String> own, Iterable<String> parents) {
+    public Membership membership(Collection<String> own, Collection<String> parents) {
+        return memberships.computeIfAbsent(
+                new OwnClasses(List.copyOf(own), List.copyOf(parents)), o -> workedOut(o.own, o.parents));
+    }
+
+    private Membership workedOut(List<String> own, List<String> parents) {
         Map<String, Set<String>> coarser = new LinkedHashMap<>();
         Set<String> wide = new LinkedHashSet<>();
         for (String parent : parents) {
@@ -181,6 +191,9 @@ public final class Reactivity {
         member.classes().forEach(name -> found.addAll(chartGroups.getOrDefault(name, Set.of())));
         return found;
     }
+
+    /** What a membership is worked out from. */
+    private record OwnClasses(List<String> own, List<String> parents) {}
 
     /** A row, with the class of each of the two materials by which it was found. */
     private record Match(String a, String b, ReactivityPair pair) {

@@ -12,13 +12,9 @@ import workuptally.report.view.tables.TableView;
  */
 record ResultSheet(TableView view, String sheetName, int headingRow, TableSurvey survey) {
 
-    /** A table of whose rows nothing is known yet. */
+    /** A table of which the first rows are known. */
     ResultSheet(TableView view, String sheetName) {
-        this(
-                view,
-                sheetName,
-                (int) view.note().lines().count() + 2,
-                new TableSurvey(view.columns().size()));
+        this(view, sheetName, (int) view.note().lines().count() + 2, new TableSurvey(view));
     }
 
     /** First row of values, from 0. */

@@ -78,7 +78,9 @@ final class ResultSheets {
         for (TableView view : views) {
             tables.put(view.title(), new ResultSheet(view, free(view.title())));
         }
-        tables.values().forEach(this::survey);
+        LookedAt lookedAt = new LookedAt();
+        tables.values().forEach(table -> table.survey().ask(lookedAt));
+        tables.values().forEach(table -> survey(table, lookedAt));
         tables.values().forEach(this::add);
         tables.values().forEach(this::name);
         return List.copyOf(tables.values());
@@ -135,10 +137,9 @@ final class ResultSheets {
     }
 
     /** Goes through the rows once, and makes the styles of their cells. */
-    private void survey(ResultSheet sheet) {
+    private void survey(ResultSheet sheet, LookedAt lookedAt) {
         List<Column> columns = sheet.view().columns();
-        sheet.view().stream().forEachOrdered(row -> {
-            sheet.survey().add(row);
+        sheet.survey().take(lookedAt).forEachOrdered(row -> {
             int marked = ResultCells.markedColumn(row);
             for (int i = 0; i < columns.size(); i++) {
                 Optional<Severity> severity = i == marked ? row.severity() : Optional.empty();

@@ -39,6 +39,7 @@ public final class Contents {
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final Forms forms;
+    private final MethodSight sight;
     private final Omissions omissions;
 
     public Contents(
@@ -54,6 +55,7 @@ public final class Contents {
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
+        this.sight = new MethodSight(run, molarMasses.substances());
         this.omissions = omissions;
     }
 
@@ -87,7 +89,46 @@ public final class Contents {
             }
         }
         residues.forEach((substance, dried) -> rows.merge(substance, dried, Contents::beside));
-        return rows.values().stream().map(PooledReadings::of).toList();
+        return rows.values().stream()
+                .map(PooledReadings::of)
+                .map(content -> gainsaid(content, label, massGrams, volumeMillilitres, productMillimoles))
+                .toList();
+    }
+
+    /** A method that does not count for a layer counts against it where it finds clearly more than the ones that do. */
+    private Content gainsaid(
+            Content counted,
+            String label,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            Optional<MeasuredValue> productMillimoles) {
+        Content content = counted;
+        for (Assay assay : run.assays()) {
+            boolean found = assay.result()
+                    .entered()
+                    .filter(r -> r.value() > 0 && r.qualifier() != Qualifier.BELOW && r.qualifier() != Qualifier.ABOVE)
+                    .isPresent();
+            if (assay.sample().equals(label)
+                    && assay.substance().equalsIgnoreCase(counted.substance())
+                    && found
+                    && !counts(assay, limits)
+                    && assay.unit().filter(u -> u != Unit.AREA_PERCENT).isPresent()) {
+                Optional<Content> shown =
+                        figure(assay, assay.unit().orElseThrow(), massGrams, volumeMillilitres, productMillimoles);
+                if (shown.isPresent()) {
+                    content = PooledReadings.gainsaid(content, shown.get());
+                }
+            }
+        }
+        return content;
+    }
+
+    /** Whether an assay by that method counts as evidence, as the laboratory has it. */
+    public static boolean counts(Assay assay, Limits limits) {
+        return assay.method()
+                .flatMap(Contents::mustCount)
+                .filter(l -> !limits.isYes(l))
+                .isEmpty();
     }
 
     /** A dry residue holds all that stays behind: beside an assay of one substance it says more only where it is the smaller of the two. */
@@ -139,15 +180,30 @@ public final class Contents {
                     "Method in Assays, 'other' for one without a word");
             return Optional.empty();
         }
-        Optional<Limit> question = assay.method().flatMap(Contents::mustCount);
-        if (question.filter(counts -> !limits.isYes(counts)).isPresent()) {
+        Optional<String> blind = sight.whyNot(assay);
+        if (blind.isPresent()) {
+            omissions.add(what, blind.get(), MethodSight.remedy());
+            return Optional.empty();
+        }
+        if (!counts(assay, limits)) {
             omissions.add(
                     what,
                     assay.method().orElseThrow().word() + " is shown and does not count here",
-                    "another assay, or '" + question.get().title()
+                    "another assay, or '"
+                            + mustCount(assay.method().get()).orElseThrow().title()
                             + "' in Limits where the laboratory takes it for evidence");
             return Optional.empty();
         }
+        return figure(assay, unit, massGrams, volumeMillilitres, productMillimoles);
+    }
+
+    private Optional<Content> figure(
+            Assay assay,
+            Unit unit,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            Optional<MeasuredValue> productMillimoles) {
+        String what = assay.substance() + " in " + assay.sample();
         Optional<Entered> result = result(assay);
         if (result.isEmpty()) {
             omissions.add(what, "the result is missing or cannot be read", "Result in Assays");

@@ -142,7 +142,7 @@ public final class Materials {
     }
 
     /** What was poured: a portion without the volume of solids that went into solution, which no rule of filling a funnel counts. */
-    Ingredients poured(Ingredients portion) {
+    public Ingredients poured(Ingredients portion) {
         return portion.share(name -> name.equals(SOLIDS) || name.equals(SALTS) ? 0 : 1);
     }
 

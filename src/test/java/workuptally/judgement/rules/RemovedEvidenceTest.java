@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
@@ -109,6 +113,66 @@ class RemovedEvidenceTest {
         assertEquals(
                 Optional.of(Outcome.EVIDENCE_COMPLETE),
                 outcome(run(ExampleBook.clean().table("limits", "Name,Value\nLayer limit,\n")), "A2"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "X1",
+                "x-1",
+                "x 1",
+                "x–1",
+                "Y9; x1",
+                "X1 (discuss)",
+                "'X1'",
+                "run X1",
+                "Y9/X1",
+                "all",
+                "yes",
+                "X2",
+                "?",
+                "X1 to X3"
+            })
+    void aHoldHoldsHoweverItIsWrittenAndAllWaitWhereItNamesNoRun(String held) throws Exception {
+        ExampleBook book = ExampleBook.clean().table("limits", "Name,Value\nHold runs," + held + "\n");
+        assertTrue(outcome(run(book), "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
+        boolean unknown =
+                List.of("Y9; x1", "Y9/X1", "yes", "X2", "?", "X1 to X3").contains(held);
+        assertEquals(unknown ? 1 : 0, book.findings(folder, "hold-run-unknown").size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Layer limit (%), layer-holds-product",
+        "Layer limit % of theory, layer-holds-product",
+        "Layer limits, layer-holds-product",
+        "layer-limit [%], layer-holds-product",
+        "Limit per layer, layer-waits",
+        "Layer limmit, layer-waits",
+        "Max. layer limit, layer-waits",
+        "Layer limit (dry), layer-waits",
+        "Fridge number, ''"
+    })
+    void aLimitUnderAnotherNameIsNotReplacedByALaxerOne(String name, String code) throws Exception {
+        RunReview run = run(ExampleBook.clean().table("limits", "Name,Value\n" + name + ",0.02\n"));
+        assertEquals(
+                code.isEmpty() ? Outcome.EVIDENCE_COMPLETE : Outcome.KEEP,
+                outcome(run, "A2").orElseThrow());
+        assertTrue(code.isEmpty() || has(run, code));
+    }
+
+    @Test
+    void ofTwoLimitsThatDifferNoneIsTakenForGranted() throws Exception {
+        RunReview run = run(ExampleBook.clean().table("limits", "Name,Value\nLayer limit,2\nLayer limit,0.1\n"));
+        assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Layer limit,100", "Run limit,1e9", "Coverage factor,0.001", "Detection limit HPLC,0"})
+    void aLimitThatNoLaboratoryCanMeanCompletesNothing(String name, String value) throws Exception {
+        ExampleBook book = ExampleBook.clean().table("limits", "Name,Value\n" + name + "," + value + "\n");
+        assertEquals(1, book.findings(folder, "value-impossible").size());
+        assertTrue(outcome(run(book), "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
     }
 
     @Test

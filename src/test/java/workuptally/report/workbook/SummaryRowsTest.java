@@ -20,7 +20,7 @@ class SummaryRowsTest {
     private static ResultSheet summary() throws Exception {
         Review review = DemoReview.review();
         ResultSheet sheet = new ResultSheet(SummarySection.of(review, Wording.POINT), "Summary");
-        sheet.view().stream().forEachOrdered(sheet.survey()::add);
+        sheet.survey().take(new LookedAt()).forEachOrdered(row -> {});
         return sheet;
     }
 

@@ -44,7 +44,7 @@ public final class AssayFitsNothing implements RunRule {
         Set<String> substances = substances(run);
         for (Assay assay : run.assays()) {
             for (String sample : assay.sample().split("\\+")) {
-                if (!sample.isBlank() && !holds(samples, sample)) {
+                if (!sample.isBlank() && !samples.contains(sample.strip())) {
                     findings.add(
                             FindingCode.ASSAY_SAMPLE_UNKNOWN,
                             Severity.CHECK,
@@ -103,7 +103,7 @@ public final class AssayFitsNothing implements RunRule {
     private boolean fits(Set<String> names, String name) {
         Material material = materials.material(name);
         boolean solvent = material.solvent().isPresent();
-        return holds(names, name)
+        return names.stream().anyMatch(name::equalsIgnoreCase)
                 || solvent
                 || material.state() == State.LISTED
                         && names.stream()
@@ -111,11 +111,6 @@ public final class AssayFitsNothing implements RunRule {
                                 .anyMatch(m -> m.main()
                                         .substance()
                                         .equals(material.main().substance()));
-    }
-
-    private static boolean holds(Set<String> names, String name) {
-        String plain = plain(name);
-        return names.stream().anyMatch(each -> plain(each).equals(plain));
     }
 
     private static String plain(String name) {

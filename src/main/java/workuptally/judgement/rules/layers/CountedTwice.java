@@ -17,6 +17,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.YieldBasis;
 
 /**
@@ -38,7 +39,7 @@ public final class CountedTwice implements RunRule {
                 String key = assay.sample() + "|" + assay.substance().toLowerCase(Locale.ROOT);
                 Assay before = first.putIfAbsent(key, assay);
                 if (before != null) {
-                    twice(findings, tally, before, assay);
+                    twice(findings, tally, book, before, assay);
                 }
             }
         }
@@ -46,7 +47,7 @@ public final class CountedTwice implements RunRule {
         return findings.list();
     }
 
-    private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
+    private static void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -72,7 +73,7 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
-        } else {
+        } else if (Contents.counts(before, book.limits()) && Contents.counts(assay, book.limits())) {
             findings.add(
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,

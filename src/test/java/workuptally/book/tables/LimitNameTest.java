@@ -1,0 +1,68 @@
+package workuptally.book.tables;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import workuptally.book.words.Range;
+import workuptally.model.Limit;
+
+/** Names and ranges of settings; the ways of writing are common practice. */
+class LimitNameTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "Container fill (%), Container fill, %",
+        "container fill %, Container fill, %",
+        "'Container fill, %', Container fill, %",
+        "Container fills, Container fill, ''",
+        "Room temperature [°C], Room temperature, °C",
+        "Waiting day (d), Waiting days, d",
+        "Layer limit (% of theory), Layer limit, % of theory",
+        "Detection limits HPLC (mg/mL), Detection limit HPLC, mg/mL",
+        "LC-MS counts, LC-MS counts, ''"
+    })
+    void aUnitBehindANameOrAPluralChangesNoName(String typed, String title, String unit) {
+        LimitName name = LimitName.of(typed);
+        assertEquals(title, name.limit().orElseThrow().title());
+        assertEquals(unit, name.unit());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Runs on hold, Hold runs",
+        "Holding runs, ''",
+        "Limit of a layer, Layer limit",
+        "Fill of container, Container fill",
+        "Container fil, Container fill",
+        "Container limit, ''",
+        "Funnel, Funnel fill; Funnel fill with gas; Funnel fill stop",
+        "Balance room, ''"
+    })
+    void anotherNameIsAskedAboutWhereItMayBeMeantForOne(String typed, String near) {
+        LimitName name = LimitName.of(typed);
+        assertTrue(name.limit().isEmpty());
+        assertEquals(near, name.near().stream().map(Limit::title).collect(Collectors.joining("; ")));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Limit.class)
+    void everyNameIsItsOwnAndEveryDefaultIsAllowed(Limit limit) {
+        assertEquals(limit, LimitName.of(limit.title()).limit().orElseThrow());
+        Range range = LimitRanges.of(limit);
+        assertTrue(limit.defaultValue().isEmpty()
+                || range.holds(limit.defaultValue().getAsDouble()));
+    }
+
+    @Test
+    void noVesselIsAllowedToHoldMoreThanItself() {
+        assertTrue(Arrays.stream(Limit.values())
+                .filter(limit -> limit.title().contains("fill"))
+                .noneMatch(limit -> LimitRanges.of(limit).holds(100.1)));
+    }
+}
