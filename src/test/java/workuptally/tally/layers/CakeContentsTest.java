@@ -166,6 +166,97 @@ class CakeContentsTest {
         assertEquals(0, cake(book).heldSolvents().totalGrams(), 0);
     }
 
+    @Test
+    void aSolventOfUnknownAmountLeavesTheStrengthOfTheSolutionUnknown() {
+        assertTrue(cake(dried().row("charges", "Material", "MTBE", "Role", "solvent", "Actual amount", "")
+                        .but("charges", "Actual unit", "mL"))
+                .productGrams("P")
+                .isEmpty());
+        // by its role, though no table has it, and by the table, whatever its role
+        assertTrue(cake(dried().row("charges", "Material", "liquid nine", "Role", "solvent", "Actual amount", "")
+                        .but("charges", "Actual unit", "mL"))
+                .productGrams("P")
+                .isEmpty());
+        assertTrue(cake(dried().row("charges", "Material", "MTBE", "Role", "reagent", "Actual amount", "")
+                        .but("charges", "Actual unit", "mL"))
+                .productGrams("P")
+                .isEmpty());
+        // a reagent is none, and water of a step
+        assertTrue(cake(dried().row("charges", "Material", "benzocaine", "Role", "reagent", "Actual amount", "")
+                        .but("charges", "Actual unit", "g"))
+                .productGrams("P")
+                .isPresent());
+        SmallBook step = dried().row("workup", "Step", "3", "Operation", "dilute", "From", "O2", "Gives other", "O2");
+        assertTrue(cake(step.but("workup", "Material", "toluene"))
+                .productGrams("P")
+                .isEmpty());
+        assertTrue(cake(step.but("workup", "Mass", "4.00")).productGrams("P").isPresent());
+        assertTrue(cake(step.but("workup", "Mass", "").but("workup", "Volume", "5"))
+                .productGrams("P")
+                .isPresent());
+        assertTrue(cake(step.but("workup", "Material", "water").but("workup", "Volume", ""))
+                .productGrams("P")
+                .isPresent());
+    }
+
+    @Test
+    void portionsOfAgentInOneStepAddUp() {
+        assertEquals(10.00, cake(dried().first("workup", "Portions", "2")).agentGrams(), 1e-9);
+    }
+
+    @Test
+    void aRinseBeforeTheFilterRinsesNoCake() {
+        SmallBook book = dried("O0")
+                .row("workup", "Step", "0.5", "Operation", "rinse", "From", "RM", "Material", "toluene", "Volume", "5")
+                .but("workup", "Gives other", "O0");
+        assertEquals(false, cake(book).rinsed());
+    }
+
+    @Test
+    void aLotThatTheFiltrateGaveByAStepIsInItsSolution() {
+        SmallBook given = dried().first("isolated", "From", "")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "O2", "Gives other", "C1");
+        assertEquals(0.5, cake(given).productGrams("P").orElseThrow().high(), 1e-9);
+        SmallBook elsewhere = dried().first("isolated", "From", "")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "A5", "Gives other", "C1");
+        assertTrue(cake(elsewhere).productGrams("P").isEmpty());
+        // a lot that does not say where it is from
+        assertEquals(
+                0.5,
+                cake(dried().first("isolated", "From", ""))
+                        .productGrams("P")
+                        .orElseThrow()
+                        .high(),
+                1e-9);
+    }
+
+    @Test
+    void dropsAreAssumedWhereNoBrineWentBefore() {
+        SmallBook book = dried("O0")
+                .row("workup", "Step", "0.5", "Operation", "wash", "From", "RM", "Material", "brine", "Volume", "20")
+                .but("workup", "Gives organic", "O0")
+                .but("workup", "Gives aqueous", "A9");
+        assertEquals(false, assumesDrops(book));
+        assertTrue(assumesDrops(book.but("workup", "Material", "5% Na2CO3")));
+        assertTrue(assumesDrops(dried()));
+    }
+
+    private static boolean assumesDrops(SmallBook book) {
+        FollowedRun run = FollowedRun.of(book);
+        CakeContents contents = new CakeContents(
+                run.run(),
+                run.substances(),
+                run.graph(),
+                run.flow(),
+                run.tally().amounts());
+        return contents.assumesDrops(run.run().orderedSteps().stream()
+                .filter(s -> s.operation()
+                        .filter(o -> o == workuptally.model.Step.Operation.DRY)
+                        .isPresent())
+                .findFirst()
+                .orElseThrow());
+    }
+
     private static DryingCake cake(SmallBook book) {
         return cakes(book).get(0);
     }

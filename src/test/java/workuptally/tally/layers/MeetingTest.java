@@ -180,4 +180,52 @@ class MeetingTest {
     void ordinaryWashesTellNothingAmongTheCharges() {
         assertEquals(List.of(), meetings(charged("sodium chloride", "water")).list());
     }
+
+    @Test
+    void ordinaryPairsAreToldOfAStepThatIsTheirPlaceAndHeldByNoLayer() {
+        SmallBook book = step(charged("sodium carbonate"), "1", "wash", "RM", "1 M HCl")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        Optional<Meeting> gas = between(book, "sodium carbonate", "1 M HCl");
+        assertTrue(gas.isPresent());
+        assertFalse(gas.get().isForbidden());
+        assertFalse(gas.get().isCritical());
+        assertFalse(gas.get().consequence().isBlank());
+        // 20 mmol of the same charged together are the reaction itself
+        assertTrue(between(charged("sodium carbonate", "hydrogen chloride"), "sodium carbonate", "hydrogen chloride")
+                .filter(m -> m.inWorkup().equals("ordinary"))
+                .isEmpty());
+    }
+
+    @Test
+    void onlyLayersThatHoldOneOfTheTwoCarryItOn() {
+        SmallBook book = step(charged("KCN", "toluene"), "1", "wash", "RM", "1 M HCl")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        step(book, "2", "wash", "O1", "water")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2");
+        step(book, "3", "wash", "O2", "water")
+                .but("workup", "Gives organic", "O3")
+                .but("workup", "Gives aqueous", "A3");
+        List<String> portions = between(book, "KCN", "1 M HCl").orElseThrow().portions();
+        assertTrue(portions.containsAll(List.of("O1", "A1")));
+        assertFalse(portions.contains("O3"), portions.toString());
+        assertFalse(portions.contains("A3"), portions.toString());
+    }
+
+    @Test
+    void aSwappedLayerHoldsWhatTheOtherPhaseHolds() {
+        SmallBook book = charged("sodium chloride");
+        book.row("charges", "Material", "toluene", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL");
+        step(book, "1", "wash", "RM", "water")
+                .but("workup", "Volume", "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "O1", "Phase", "organic", "Volume", "100", "Net", "101.50", "Status", "kept")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "88.00", "Status", "kept");
+        assertTrue(meetings(book).in("O1").stream().anyMatch(p -> p.name().equals("sodium chloride")));
+        assertTrue(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("toluene")));
+        assertFalse(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("sodium chloride")));
+    }
 }

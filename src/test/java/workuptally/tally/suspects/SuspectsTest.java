@@ -38,23 +38,29 @@ class SuspectsTest {
     }
 
     private static List<String> suggested(SmallBook book) {
-        return suspects(book).list().stream()
+        return suggested(suspects(book));
+    }
+
+    private static List<String> suggested(RunSuspects suspects) {
+        return suspects.list().stream()
                 .map(s -> s.place().inWords() + " " + s.suggested())
                 .toList();
     }
 
     @Test
     void aSoundRunHasNothingOff() {
-        assertEquals(List.of(), suspects(sound()).off());
-        assertEquals(List.of(), suspects(sound()).list());
+        RunSuspects none = suspects(sound());
+        assertEquals(List.of(), none.off());
+        assertEquals(List.of(), none.list());
     }
 
     @Test
     void aNumberThatSettlesAllBalancesIsNamed() {
         // 190 g of 20 g in theory
         SmallBook tenfold = sound().but("isolated", "Net", "190.00");
-        assertTrue(suspects(tenfold).off().contains("closure on S"));
-        assertEquals("isolated.csv line 2, Net 19.000", suggested(tenfold).get(0));
+        RunSuspects suspects = suspects(tenfold);
+        assertTrue(suspects.off().contains("closure on S"));
+        assertEquals("isolated.csv line 2, Net 19.000", suggested(suspects).get(0));
     }
 
     @Test
@@ -66,8 +72,9 @@ class SuspectsTest {
     @Test
     void whereACellCannotBeReadOnlyWhatIsMissingIsSaid() {
         SmallBook unread = sound().but("isolated", "Net", "190.00").but("layers", "Volume", "smudged");
-        assertEquals(List.of(), suspects(unread).off());
-        assertEquals(List.of(), suspects(unread).list());
+        RunSuspects none = suspects(unread);
+        assertEquals(List.of(), none.off());
+        assertEquals(List.of(), none.list());
         SmallBook missing = unread.but("isolated", "Gross", "290.00");
         assertEquals(List.of("isolated.csv line 2, Tare "), suggested(missing));
     }
@@ -76,8 +83,9 @@ class SuspectsTest {
     void aMissingStepIsNoMatterOfADigit() {
         SmallBook book = sound().but("isolated", "Net", "190.00")
                 .row("workup", "Step", "3", "Operation", "dry", "From", "O9", "Gives other", "O3");
-        assertFalse(suspects(book).off().isEmpty());
-        assertEquals(List.of(), suspects(book).list());
+        RunSuspects off = suspects(book);
+        assertFalse(off.off().isEmpty());
+        assertEquals(List.of(), off.list());
         // taken up in time it is
         assertFalse(suspects(book.but("workup", "From", "A1")).list().isEmpty());
     }
