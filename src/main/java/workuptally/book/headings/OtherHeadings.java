@@ -1,6 +1,7 @@
 package workuptally.book.headings;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,7 +65,9 @@ final class OtherHeadings {
             if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
                 continue;
             }
-            Optional<SchemaColumn> meant = NearMiss.column(cell.text(), lacking);
+            Optional<SchemaColumn> near = NearMiss.column(cell.text(), lacking);
+            Optional<SchemaColumn> meant =
+                    near.or(() -> NearMiss.everyday(cell.text(), missed(lacking, cell.column())));
             if (meant.isEmpty()) {
                 log.leaveAlone(raw.sheet() + ": " + BookWords.tidy(cell.text()));
                 continue;
@@ -75,9 +78,33 @@ final class OtherHeadings {
                     "",
                     candidate.place(raw, cell),
                     "a heading '" + BookWords.tidy(cell.text()) + "', whose column was not read",
-                    "the heading " + meant.get().heading() + ", if that is meant",
+                    "the heading " + meant.get().heading() + ", if that is meant"
+                            + (near.isPresent() || meant.get().help().isEmpty()
+                                    ? ""
+                                    : ": " + meant.get().help().toLowerCase(Locale.ROOT)),
                     "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
         }
+    }
+
+    /** Of the columns that are lacking those that could take what stands in a column; no net where gross and tare stand. */
+    private List<SchemaColumn> missed(List<SchemaColumn> lacking, int column) {
+        List<RawCell> below = raw.rows().stream()
+                .filter(row -> row.row() > candidate.row().row())
+                .flatMap(row -> row.cell(column).stream())
+                .filter(cell -> !cell.isBlank())
+                .toList();
+        boolean numbers = below.stream().anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number);
+        List<String> headed =
+                candidate.first().keySet().stream().map(SchemaColumn::heading).toList();
+        boolean weighed = headed.contains("Gross") && headed.contains("Tare");
+        return lacking.stream()
+                .filter(c -> isNumber(c) ? numbers : !numbers && !below.isEmpty())
+                .filter(c -> !(weighed && c.heading().equals("Net")))
+                .toList();
+    }
+
+    private static boolean isNumber(SchemaColumn column) {
+        return column.kind() == SchemaColumn.Kind.NUMBER || column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT;
     }
 
     private void reportStruck(RawCell cell) {
