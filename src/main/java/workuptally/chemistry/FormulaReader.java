@@ -82,8 +82,6 @@ final class FormulaReader {
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern WATER_NOT_COUNTED = Pattern.compile("[xn]H2O|\\(H2O\\)[xn]");
 
-    private static final Pattern DIGITS_APART = Pattern.compile("\\d\\s+\\d");
-
     private static final String OPENING = "([{";
     private static final String CLOSING = ")]}";
 
@@ -109,9 +107,9 @@ final class FormulaReader {
             throw refused("it is an abbreviation; write the formula, " + REAGENTS.get(plain));
         }
         int charge = takeCharge(FormulaText.tidied(plain));
-        if (DIGITS_APART.matcher(text).find()) {
-            throw refused("a space stands between two digits");
-        }
+        FormulaText.doubt(text).ifPresent(why -> {
+            throw refused(why);
+        });
         Map<String, Double> total = new HashMap<>();
         List<String> parts = parts(SPACES.matcher(text).replaceAll(""));
         if (parts.size() == 1 && COEFFICIENT.matcher(parts.get(0)).lookingAt()) {

@@ -1,6 +1,7 @@
 package workuptally.chemistry;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,7 +27,44 @@ final class FormulaText {
     private static final Pattern SMALL_LETTERS =
             Pattern.compile("(c\\d*)(h\\d*)(br\\d*)?(cl\\d*)?(f\\d*)?(i\\d*)?(n\\d*)?(o\\d*)?(p\\d*)?(s\\d*)?");
 
+    private static final Pattern DIGITS_APART = Pattern.compile("\\d\\s+\\d");
+
+    /** No count begins with 0: it is the O of {@code F02}. */
+    private static final Pattern ZERO_BEFORE_A_COUNT = Pattern.compile("[A-Za-z)\\]}]\\s*(0\\d+)");
+
+    /** Carbon with iodine, which looks like chlorine. */
+    private static final Pattern CARBON_IODINE = Pattern.compile("C\\s*I(?![a-z])");
+
+    /** Formulas in the order of Hill in which iodine does stand behind one carbon: its tetraiodide and cyanide. */
+    private static final Pattern ONE_CARBON_WITH_IODINE = Pattern.compile("CI4|CIN");
+
+    /** One carbon by a count of 1, which looks like chlorine where it stands behind something. */
+    private static final Pattern COUNT_OF_ONE =
+            Pattern.compile("(?<=[A-Za-z0-9)\\]}])\\s*C1(?!\\d)|C1(?!\\d)(?=.*C(?![a-z]))");
+
     private FormulaText() {}
+
+    /**
+     * Why a formula is not what it looks like, where signs that look alike were typed one for the other: 0 for O, a capital I or a 1 for the
+     * l of chlorine. Empty if nothing speaks for that.
+     */
+    static Optional<String> doubt(String formula) {
+        Matcher zero = ZERO_BEFORE_A_COUNT.matcher(formula);
+        if (DIGITS_APART.matcher(formula).find()) {
+            return Optional.of("a space stands between two digits");
+        }
+        if (zero.find()) {
+            return Optional.of("the count " + zero.group(1) + " begins with 0, which may stand for O");
+        }
+        boolean iodine = CARBON_IODINE.matcher(formula).find()
+                && !ONE_CARBON_WITH_IODINE.matcher(formula).matches();
+        if (iodine) {
+            return Optional.of("CI may stand for Cl, chlorine; carbon with iodine is written C[I]");
+        }
+        return COUNT_OF_ONE.matcher(formula).find()
+                ? Optional.of("C1 may stand for Cl, chlorine; one carbon is written C")
+                : Optional.empty();
+    }
 
     /** Unicode subscripts become digits, superscripts a marked charge, the many dots one, dashes and minus signs a hyphen. */
     static String plain(String formula) {

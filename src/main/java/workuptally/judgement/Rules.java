@@ -11,6 +11,7 @@ import workuptally.judgement.rules.balance.AssayImpossible;
 import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
+import workuptally.judgement.rules.balance.IsolatedAsIon;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
@@ -97,6 +98,7 @@ public final class Rules {
                 new MolarMassMismatch(substances),
                 new FormulaDoubtful(substances),
                 new FormContradictsName(substances.reference()),
+                new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
                 new TareFaults(substances),
                 new NetAgainstWeighing(),

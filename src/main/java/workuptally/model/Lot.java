@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param netGrams net mass typed instead, g
  * @param assayPercent assay, % w/w; {@code BELOW} is an upper limit
  * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
- * @param identityBy evidence of identity; empty if none
+ * @param identity what is entered as evidence of identity
  * @param secondWeighingGrams gross of a second weighing, g
  * @param statedYieldPercent yield as the chemist typed it, %; only compared
  * @param notes free text
@@ -34,7 +34,7 @@ public record Lot(
         Field netGrams,
         Field assayPercent,
         Field relativeStandardUncertaintyPercent,
-        String identityBy,
+        LotIdentity identity,
         Field secondWeighingGrams,
         Field statedYieldPercent,
         String notes,
@@ -57,7 +57,7 @@ public record Lot(
                 first.netGrams,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
-                identityBy,
+                identity,
                 first.secondWeighingGrams,
                 statedYieldPercent,
                 notes,
@@ -77,7 +77,7 @@ public record Lot(
                 netGrams,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
-                identityBy,
+                identity,
                 secondWeighingGrams,
                 statedYieldPercent,
                 notes,

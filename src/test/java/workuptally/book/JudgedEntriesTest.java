@@ -8,11 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Layer;
@@ -308,6 +310,36 @@ class JudgedEntriesTest {
         assertEquals(List.of(), codes(read()));
         write("assays.csv", "Run,Sample,Result\nR1,A1,12\n");
         assertEquals(List.of("unit-missing"), codes(read()));
+    }
+
+    @Test
+    void nothingFoundNeedsNoUnit() throws Exception {
+        write("assays.csv", "Run,Sample,Method,Result,Unit\nR1,A1,TLC,n.d.,\nR1,A2,HPLC,not detected,\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        Assay first = book.runs().get(0).assays().get(0);
+        assertEquals(Optional.of(Assay.Unit.MILLIGRAMS_PER_MILLILITRE), first.unit());
+        assertEquals(
+                Field.Qualifier.NOT_DETECTED,
+                first.result().entered().orElseThrow().qualifier());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // 1 g in 100 mL is 10 mg/mL; 1 mg in 1 g is 0.1 %
+        "0.5 % w/v, '', 5, MILLIGRAMS_PER_MILLILITRE",
+        "0.5, % w/v, 5, MILLIGRAMS_PER_MILLILITRE",
+        "0.5, g/100 mL, 5, MILLIGRAMS_PER_MILLILITRE",
+        "5, mg/g, 0.5, MASS_PERCENT",
+        "50, mg/kg, 0.005, MASS_PERCENT"
+    })
+    void strengthsOfOtherFormsAreConverted(String result, String unit, double value, Assay.Unit in) throws Exception {
+        write("assays.csv", "Run,Sample,Method,Result,Unit\nR1,A1,HPLC," + result + "," + unit + "\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        Assay assay = book.runs().get(0).assays().get(0);
+        assertEquals(Optional.of(in), assay.unit());
+        assertEquals(value, assay.result().entered().orElseThrow().value(), 1e-12);
     }
 
     private static Field assay(Book book) {

@@ -149,6 +149,44 @@ class LeftAloneTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "'', 97.5, column E without a heading; whose numbers",
+        "' ', 97.5, column E without a heading; whose numbers",
+        "1, 97.5, column E without a heading; whose numbers",
+        "'', purified, column E without a heading; whose words",
+        "'', seen by AK, ''"
+    })
+    void lastColumnWithoutAHeadingIsNamed(String heading, String cell, String seen) throws Exception {
+        String four = Zips.row("Run", "Lot", "Product", "Net (g)");
+        String headings = heading.equals("1")
+                ? four.replace("</row>", "<c><v>1</v></c></row>")
+                : heading.isEmpty() ? four : Zips.row("Run", "Lot", "Product", "Net (g)", heading);
+        Book book = isolated(headings + Zips.row("R1", "D1", "benzoic acid", "12.5", cell));
+        if (seen.isEmpty()) {
+            assertEquals(List.of(), codes(book));
+            assertEquals(List.of("Isolated: column E, which has no heading"), book.leftAlone());
+            return;
+        }
+        assertEquals(List.of("heading-near-miss"), codes(book));
+        String words = Wording.POINT.of(book.findings().get(0).seen());
+        assertTrue(words.startsWith(seen.replace(";", ",") + ", such as '" + cell + "'"), words);
+    }
+
+    @Test
+    void aSideCalculationBehindABlankColumnIsNotAskedAbout() throws Exception {
+        Book book = isolated(Zips.row("Run", "Lot", "Product", "Net (g)")
+                + Zips.row("R1", "D1", "benzoic acid", "12.5", "", "13.1"));
+        assertEquals(List.of(), codes(book));
+    }
+
+    private Book isolated(String rows) throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));
+        parts.put("xl/worksheets/sheet3.xml", Zips.sheet(rows));
+        return new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"Layers (2).csv", "layers-copy.csv", "Layer.csv", "Laeyrs.csv", "Layers old.csv"})
     void sheetThatIsNearlyATableIsAskedAbout(String name) throws IOException {
         write(name, "Run,Layer\nR1,A1\n");

@@ -92,10 +92,11 @@ class WorkbookCellsTest {
         assertEquals(12.5, value(layer(KEYS + rich).weighing().grossGrams()), 0);
     }
 
-    @Test
-    void raisedDigitIsAFootnoteAndNoDecimal() throws Exception {
-        String rich =
-                "<c t='inlineStr'><is><r><t>12.5</t></r><r><rPr><vertAlign val='superscript'/></rPr><t>1</t></r></is></c>";
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "a", "e"})
+    void raisedMarkIsAFootnoteAndNoDecimal(String mark) throws Exception {
+        String rich = "<c t='inlineStr'><is><r><t>12.5</t></r><r><rPr><vertAlign val='superscript'/></rPr><t>" + mark
+                + "</t></r></is></c>";
         Book book = read(Zips.parts("<row>" + KEYS + rich + "</row>"));
         assertEquals(List.of("words-beside-number"), codes(book));
         assertEquals(12.5, value(book.runs().get(0).layers().get(0).weighing().grossGrams()), 0);

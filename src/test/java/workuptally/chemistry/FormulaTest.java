@@ -145,6 +145,44 @@ class FormulaTest {
         assertThrows(IllegalFormulaException.class, () -> Formula.parse(typed));
     }
 
+    /** Signs that look alike, typed one for the other: 0 for O, I or 1 for the l of chlorine (common practice). */
+    @ParameterizedTest
+    @CsvSource({
+        "C7H5F02, begins with 0",
+        "C11H12FN02, begins with 0",
+        "C7H5F 02, begins with 0",
+        "NaN03, begins with 0",
+        "(CH3)02H, begins with 0",
+        "C7H5CIO2, CI may stand for Cl",
+        "CH3CI, CI may stand for Cl",
+        "NaCIO, C",
+        "CIO2, CI may stand for Cl",
+        "C6H5N·HCI, CI may stand for Cl",
+        "C7H5C1O2, C1 may stand for Cl",
+        "HC1, C1 may stand for Cl",
+        "C1CH2CO2H, C1 may stand for Cl"
+    })
+    void signsThatLookAlikeAreNotCounted(String typed, String why) {
+        IllegalFormulaException refused = assertThrows(IllegalFormulaException.class, () -> Formula.parse(typed));
+        assertTrue(refused.getMessage().contains(why), refused::getMessage);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "CI4, CI4",
+        "CHI3, CHI3",
+        "C[I]Cl3, CCl3I",
+        "CIr, CIr",
+        "C1H4, CH4",
+        "C1H4O1, CH4O",
+        "C10H10, C10H10",
+        "C20H100, C20H100",
+        "CuSO4·0.5H2O, CuHO4.5S"
+    })
+    void whatOnlyResemblesThemIsCounted(String typed, String hill) {
+        assertEquals(hill, Formula.parse(typed).toString());
+    }
+
     @Test
     void overlongAndOverdeepTextIsRefused() {
         assertThrows(IllegalFormulaException.class, () -> Formula.parse("C".repeat(201)));

@@ -22,6 +22,7 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.LotIdentity;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
@@ -284,7 +285,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
-                "",
+                LotIdentity.NONE,
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 "",

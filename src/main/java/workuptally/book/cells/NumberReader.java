@@ -25,6 +25,14 @@ final class NumberReader {
     private static final Pattern SYMBOL =
             pattern("(?<name>\\p{L}[\\p{L}.]*(?: ?\\p{L}+)?|\\+/-)(?: ?(?:[=:]|(?=[<>~+-]|\\d|\\.\\d|ca)| )) ?");
     private static final Pattern LIMIT_IN_BRACKETS = pattern("< ?(?:LO[DQ]|MDL|BG|NWG|RL) ?[(=:]? ?(?=[\\d.,])");
+    private static final Pattern NOTHING_BELOW = pattern(
+            "(?<found>.+?)[ ,;:]*(?:(?<bracket>[(\\[]) ?)?(?<mark>(?:(?:LO[DQ]|MDL|DL|NWG|BG|RL|limit|Grenze) ?(?:of |[=:] ?)?)?(?:<=?|=<) ?"
+                    + "|(?:LO[DQ]|MDL|DL|NWG|BG|RL|limit|Grenze) ?(?:of |[=:] ?)?)?(?<limit>\\d[\\d.,]*[^\\d()\\[\\]]*)[)\\]]?");
+    private static final Pattern TRACES = pattern("traces?|Spuren?");
+    private static final Pattern HOW_OFTEN = pattern("(?<=[^ ,;(\\[])[ ,;(\\[]{1,2}n ?= ?\\d{1,2}[)\\]]?$");
+    private static final Pattern AT_MOST =
+            pattern("\\(?(?:max(?:imum|imal|\\.)?|or (?:less|below)|oder weniger|ou moins)(?!\\p{L})\\)?");
+    private static final Pattern AT_LEAST = pattern("or (?:more|above)|oder mehr|ou plus");
     private static final Pattern DIGITS_IN_BRACKETS = Pattern.compile("\\(\\d{1,2}\\)");
     private static final Pattern MINUS = pattern("minus (?=\\d)");
     private static final Pattern TO = pattern(" ?(?:-|to|bis|à|until|\\.\\.+) ?");
@@ -45,7 +53,7 @@ final class NumberReader {
      * @param text the text with its signs folded, see {@link TypedText}
      */
     NumberReader(String text, NumberText.Marks marks, NumberSymbols symbols) {
-        this.text = text;
+        this.text = HOW_OFTEN.matcher(text).replaceAll("");
         this.marks = marks;
         this.symbols = symbols;
     }
@@ -65,6 +73,10 @@ final class NumberReader {
         if (NumberWords.meanNotDetected(text)) {
             return new NumberText.NotDetected();
         }
+        Optional<NumberText> nothingFound = nothingFound();
+        if (nothingFound.isPresent()) {
+            return nothingFound.get();
+        }
         if (text.length() > LONGEST || text.indexOf('?') >= 0) {
             return NumberText.unreadable();
         }
@@ -80,6 +92,28 @@ final class NumberReader {
                     Qualifier.BELOW);
         }
         return from(0, Qualifier.EXACT);
+    }
+
+    /** {@code n.d. (<0.1)}, {@code ND (LOD 0.1)}, {@code traces <0.1}: below the limit; {@code n.d. (HPLC)}: not detected. */
+    private Optional<NumberText> nothingFound() {
+        if (text.length() > LONGEST || text.isEmpty() || Character.isDigit(text.charAt(0))) {
+            return Optional.empty();
+        }
+        Matcher below = NOTHING_BELOW.matcher(text);
+        if (below.matches()) {
+            boolean marked = below.group("mark") != null;
+            boolean nothing =
+                    NumberWords.meanNotDetected(below.group("found")) && (marked || below.group("bracket") != null);
+            return nothing || marked && TRACES.matcher(below.group("found")).matches()
+                    ? Optional.of(qualified(
+                            new NumberReader(below.group("limit").strip(), marks, symbols).from(0, Qualifier.EXACT),
+                            Qualifier.BELOW))
+                    : Optional.empty();
+        }
+        int end = text.indexOf(" (") > 0 ? text.indexOf(" (") : text.indexOf(" by ");
+        return end > 0 && NumberWords.meanNotDetected(text.substring(0, end)) && Remarks.harmless(text.substring(end))
+                ? Optional.of(new NumberText.NotDetected())
+                : Optional.empty();
     }
 
     /** Symbol and qualifier, in either order, then the number. */
@@ -149,7 +183,11 @@ final class NumberReader {
         if (DIGITS_IN_BRACKETS.matcher(tail).matches() && !text.contains(" (")) {
             return HalfWidth.ofDigits(number, tail.substring(1, tail.length() - 1), text);
         }
-        if (tail.equals("+")) {
+        Matcher most = AT_MOST.matcher(tail);
+        if (most.lookingAt() && (most.end() == tail.length() || Remarks.harmless(tail.substring(most.end())))) {
+            return qualified(number, Qualifier.BELOW);
+        }
+        if (tail.equals("+") || AT_LEAST.matcher(tail).matches()) {
             return number.qualified(Qualifier.ABOVE);
         }
         if (NumberWords.meanAbout(tail)) {

@@ -3,6 +3,7 @@ package workuptally.book.cells;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -12,13 +13,20 @@ import workuptally.model.Field.Qualifier;
 
 /** Parts of a mixture or skeleton as people list them: {@code EtOAc 80 %, EtOH 20 %}, {@code 80 % EtOAc; 20 % EtOH}, {@code toluene}. */
 public final class PartsText {
-    private static final Pattern BETWEEN =
-            Pattern.compile(" ?; ?|, (?=.*\\d)|(?<!(?<!\\p{L})[NOSP]),(?=\\p{L})| \\+ | & ");
+    private static final String REST_WORDS = "(?:rest|remainder|balance|bal\\.?|reste|solde|übrige[rs]?)";
+
+    private static final Pattern BETWEEN = Pattern.compile("(?iu) ?; ?|, (?=.*\\d|" + REST_WORDS
+            + "(?!\\p{L})|\\p{L}+ \\(?" + REST_WORDS + "\\)?$)|(?<!(?<!\\p{L})[NOSP]),(?=\\p{L})| \\+ | & ");
 
     /** Words that name no share. */
     private static final Pattern VAGUE = Pattern.compile(
             "(?<!\\p{L})(?:mostly|some|mainly|traces?|hauptsächlich|meist|etwas|wenig|rest|balance|little|plus|or|oder|and|und)(?!\\p{L})|\\?",
             Pattern.CASE_INSENSITIVE);
+
+    /** What is left of a mixture: {@code rest water}, {@code water (rest)}, {@code Rest: Wasser}. */
+    private static final Pattern REST = Pattern.compile("(?iu)(?:the )?" + REST_WORDS
+            + "(?: (?:is|of|ist|mit))?(?: ?[:=] ?| )(?<name>.+)|(?<before>.+?)(?: ?[:=(] ?| )(?:the )?" + REST_WORDS
+            + "\\)?|(?:the )?" + REST_WORDS);
 
     private static final Pattern RATIO = Pattern.compile("\\d ?: ?\\d");
 
@@ -35,6 +43,7 @@ public final class PartsText {
      */
     public static Read read(String typed, Unit unit, Optional<Double> lone) {
         List<NamedNumber> parts = new ArrayList<>();
+        List<String> rests = new ArrayList<>();
         String text = TypedText.plain(typed);
         String[] pieces = BETWEEN.split(text);
         for (String piece : pieces) {
@@ -42,14 +51,36 @@ public final class PartsText {
             if (part.isEmpty() || NumberWords.meanNothing(part)) {
                 continue;
             }
+            Matcher rest = REST.matcher(part);
+            if (unit == Unit.PERCENT && rest.matches()) {
+                rests.add(part);
+                continue;
+            }
             Optional<NamedNumber> read = part(part, unit)
                     .or(() -> lone.filter(n -> isName(part) && (unit == Unit.ONE || pieces.length == 1))
-                            .map(n -> new NamedNumber(part, n)));
+                            .map(n -> new NamedNumber(part, n, false)));
             if (read.isEmpty()) {
                 return new Read(List.of(), Optional.of(part));
             }
             parts.add(read.get());
         }
+        return rests.isEmpty() ? new Read(parts, Optional.empty()) : withRest(parts, rests);
+    }
+
+    /** The rest of 100 % goes to what is named for it; nothing does where more than one thing is, or where the others leave nothing. */
+    private static Read withRest(List<NamedNumber> parts, List<String> rests) {
+        Matcher rest = REST.matcher(rests.get(0));
+        boolean one = rest.matches() && rests.size() == 1 && !parts.isEmpty();
+        String name = !one ? "" : rest.group("name") != null ? rest.group("name") : rest.group("before");
+        if (one && (name == null || NumberWords.meanNothing(name))) {
+            return new Read(parts, Optional.empty()); // nobody said what the rest is
+        }
+        double others = parts.stream().mapToDouble(NamedNumber::value).sum();
+        boolean fractions = parts.stream().anyMatch(NamedNumber::bare) && others <= 1;
+        if (!one || !isName(name) || fractions || others >= 100) {
+            return new Read(List.of(), Optional.of(rests.get(0)));
+        }
+        parts.add(new NamedNumber(name.strip(), 100 - others, false));
         return new Read(parts, Optional.empty());
     }
 
@@ -76,7 +107,7 @@ public final class PartsText {
             boolean bracket = number.startsWith("(") && number.endsWith(")");
             String inner = bracket ? number.substring(1, number.length() - 1) : number;
             String counted = unit == Unit.ONE ? inner.replaceFirst("^[x*·] ?(?=\\d)", "") : inner;
-            Optional<Double> value = value(counted, unit);
+            Optional<NamedNumber> value = value(counted, unit);
             if (value.isPresent()) {
                 return named(part.substring(0, at), value.get());
             }
@@ -99,7 +130,7 @@ public final class PartsText {
                 : Optional.empty();
     }
 
-    private static Optional<NamedNumber> named(String name, double value) {
+    private static Optional<NamedNumber> named(String name, NamedNumber value) {
         String bare = name.replaceFirst("[ :=x]*$", name.strip().endsWith("x") && name.endsWith(" x") ? "" : "$0")
                 .replaceFirst("[ :=]+$", "")
                 .strip();
@@ -107,7 +138,7 @@ public final class PartsText {
                         || !bare.matches(".*\\p{L}.*")
                         || RATIO.matcher(bare).find()
                 ? Optional.empty()
-                : Optional.of(new NamedNumber(bare, value));
+                : Optional.of(new NamedNumber(bare, value.value(), value.bare()));
     }
 
     /** True where words follow the number that may be another part: {@code 90 % hydrogen peroxide}. */
@@ -122,7 +153,8 @@ public final class PartsText {
         return rest.matches(".*\\p{L}.*") && !Remarks.harmless(rest);
     }
 
-    private static Optional<Double> value(String text, Unit unit) {
+    /** A value without its name. */
+    private static Optional<NamedNumber> value(String text, Unit unit) {
         if (!(NumberText.parse(text) instanceof NumberText.Number number)
                 || number.qualifier() == Qualifier.BELOW
                 || number.qualifier() == Qualifier.ABOVE
@@ -132,7 +164,10 @@ public final class PartsText {
         }
         Unit typed = number.unit().orElse(unit);
         return typed.quantity() == unit.quantity() && number.value().signum() > 0
-                ? Optional.of(typed.convert(number.value(), unit).doubleValue())
+                ? Optional.of(new NamedNumber(
+                        "",
+                        typed.convert(number.value(), unit).doubleValue(),
+                        number.unit().isEmpty()))
                 : Optional.empty();
     }
 }

@@ -30,13 +30,22 @@ public record PortionText(int count, NumberText.Number each, boolean unequal) {
         NumberText.Number last = numbers.get(numbers.size() - 1);
         return switch (several.together()) {
             case PORTIONS ->
-                isCount(first) && (last.unit().isPresent() || first.value().compareTo(last.value()) < 0)
-                        ? Optional.of(new PortionText(first.value().intValueExact(), last, false))
-                        : Optional.empty();
+                isSizeFirst(first, last)
+                        ? Optional.of(new PortionText(last.value().intValueExact(), first, false))
+                        : isCount(first)
+                                        && (last.unit().isPresent()
+                                                || first.value().compareTo(last.value()) < 0)
+                                ? Optional.of(new PortionText(first.value().intValueExact(), last, false))
+                                : Optional.empty();
             case SUM -> sum(numbers);
             case SLASH -> parts(first, last);
             default -> Optional.empty();
         };
+    }
+
+    /** {@code 25 x 2}: more portions than anybody takes, so the size stands first. */
+    private static boolean isSizeFirst(NumberText.Number first, NumberText.Number last) {
+        return first.value().compareTo(MOST) > 0 && first.unit().isEmpty() && isCount(last);
     }
 
     /** True for a plain whole number that can be a number of portions. */

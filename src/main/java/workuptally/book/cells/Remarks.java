@@ -1,5 +1,6 @@
 package workuptally.book.cells;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,36 +29,61 @@ final class Remarks {
     private static final Pattern COMPUTED =
             pattern("calc\\.?|calculated|calcd\\.?|ber\\.|berechnet|calculé|estimated from .*");
 
+    /** Contents of a diluted sample, or counted without the water or solvent in it. */
+    private static final Pattern OTHER_BASIS = pattern(
+            "dil\\.?|diluted|dilution|DF|verd\\.?|verdünnt|Verdünnung|dilué\\p{L}*"
+                    + "|dry|dried|dry basis|d\\.b\\.|anhydrous|water-free|solvent-free|trocken\\p{L}*|Trockenmasse|Tr\\.?|wasserfrei|sec|sèche|anhydre");
+
+    /** A strength beside an amount, which may be that of a solution. */
+    private static final Pattern OF_A_SOLUTION = Pattern.compile(
+            "(?iu)(?<!\\p{L})(?:of|in|von|aus|de) (?:an? )?\\d[\\d.,]* ?(?:%|M|N|mol/L)(?!\\p{L})|% (?:in|aq|disp|susp|paste|Paste)|(?<!\\p{L})(?:soln?\\.?|solution|Lösung|Lsg\\.?)(?!\\p{L})");
+
+    /** Something more, or less, than what the number is of: {@code (+ stir bar)}. */
+    private static final Pattern WITH_SIGN = Pattern.compile("(?<sign>[+&-]) ?\\p{L}.*");
+
     /** A result of something else: from a book, of another portion or of another day. */
     private static final Pattern ELSEWHERE = pattern(
             "lit\\.?|literature|Literatur|last|previous|earlier|yesterday|batch|letzte\\p{L}*|vorige\\p{L}*|gestern|Charge|hier|précédent\\p{L}*"
                     + "|(?-i:(?:in|from|of|for|aus|von|für|dans|de|pour) [A-Z]{1,3}\\d{1,2}[a-z]?)");
 
     /** How often something was done or diluted, whose place is not here: {@code 30 (3x)}, {@code 0.10 (dil. 10x)}. */
-    private static final Pattern TIMES =
-            Pattern.compile("(?i)(?<![\\p{L}\\d])(?:\\d{1,4} ?[x×]|[x×] ?\\d{1,4})(?![\\p{L}\\d])");
+    private static final Pattern TIMES = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\d])(?:\\d{1,4} ?[x×]|[x×] ?\\d{1,4}|twice|thrice|(?:zwei|drei|vier)mal"
+                    + "|(?:\\d{1,2}|two|three|four|zwei|drei|vier|deux|trois|quatre) (?:times|mal|fois))(?![\\p{L}\\d])");
 
     /** What is not the temperature of the contents, unless it stands in brackets beside that. */
     private static final Pattern BATH = pattern("bath|Bad|bain|oil bath|jacket|Mantel");
 
     /** Words with which somebody must look whether the number is that of the column. */
     private static final Pattern ASKS =
-            pattern("with|mit|avec|incl\\.?|including|inkl\\.?|before|vor|avant|still|noch|contains|enthält");
+            pattern("with|mit|avec|incl\\.?|including|inkl\\.?|before|vor|avant|still|noch|contains|enthält"
+                    + "|as(?! is| such| weighed| received)|als|comme|free base|free acid|salt|salts|Salz|sel|hydrochloride|Hydrochlorid|chlorhydrate"
+                    + "|bar|stir bar|stirrer|magnet|lid|stopper|cap|septum|Rührfisch|Deckel|Stopfen|barreau|bouchon");
 
     /** Words of which a lone number without a unit may be followed. */
     private static final Pattern FOLLOWS = pattern(
             "after|nach|by|per|aus|from|of|in|at|on|bei|as|total|net|netto|gross|brutto|crude|raw|dry|dried|trocken|roh|read|oil|Öl|solid|foam"
                     + "|crystals|powder|colou?rless|off-white|white|yellow|brown|pale|Kristalle|Pulver|Schaum|Feststoff|HPLC|UPLC|NMR|qNMR|GC|KF|LC|UV|IR|MS|TLC|DC|titration|Titration|paper|meter|strip|Papier|label|Etikett|calc\\.?|lit\\.?|ber\\.?"
-                    + "|sep|sep\\.|separating|separatory|funnel|flask|Scheidetrichter|cylinder|Messzylinder|water|Wasser|rel\\.?|measured|gemessen|weighed|gewogen");
+                    + "|sep|sep\\.|separating|separatory|funnel|flask|Scheidetrichter|cylinder|Messzylinder|water|Wasser|rel\\.?|measured|gemessen|weighed|gewogen"
+                    + "|average|mean|duplicate|triplicate|calibration|external|internal|ext\\.?|int\\.?|std\\.?|standard|checked|undiluted|injection|supplier|certificate");
 
     /** Words that add nothing that counts. */
     private static final Pattern HARMLESS =
             pattern("total|gesamt|net|netto|each|rel\\.?|HPLC|UPLC|NMR|1H NMR|qNMR|GC|KF|w/w|by .*");
 
-    private static final Pattern FOOTNOTE = Pattern.compile("[*†‡#§¹²³]{1,3}|\\^?[a-e]\\)|\\[[1-9a-e]\\]|\\([*†#]\\)");
+    /** A word that could say something: names and codes have capitals or digits. */
+    private static final Pattern PLAIN_WORD = Pattern.compile("(?<![\\p{L}\\d-])\\p{Ll}{3,}(?![\\p{L}\\d])");
+
+    private static final Pattern FOOTNOTE =
+            Pattern.compile("[*†‡#§¹²³ᵃᵇᶜᵈᵉ]{1,3}|\\^?[a-e]\\)|\\[[1-9a-e]\\]|\\([*†#]\\)");
 
     /** A number on its own, not part of a formula such as H2O or of a nucleus such as 1H. */
     private static final Pattern LONE_NUMBER = Pattern.compile("(?<![\\p{L}\\d.,])\\d[\\d.,]*(?![\\p{L}\\d])");
+
+    private static final BigDecimal ONE_ATMOSPHERE_KILOPASCAL = new BigDecimal("101.325");
+
+    /** What weather and a few hundred metres change, within which boiling points are quoted as those in air (common practice). */
+    private static final BigDecimal WEATHER_KILOPASCAL = new BigDecimal("6");
 
     private static final Pattern WITH_UNIT =
             Pattern.compile("(?<![\\p{L}\\d.,])(?<number>\\d[\\d.,]*) ?(?<unit>[^\\d\\s(),;]+)");
@@ -90,6 +116,12 @@ final class Remarks {
         boolean setApart = "(,;[=".indexOf(tail.charAt(0)) >= 0;
         boolean attached = !setApart && text.indexOf(tail) > 0 && text.charAt(text.indexOf(tail) - 1) != ' ';
         String words = tail.replaceAll("[()\\[\\],;]", " ").strip();
+        Matcher sign = WITH_SIGN.matcher(words);
+        if (sign.matches()) {
+            return sign.group("sign").equals("-")
+                    ? NumberText.unreadable()
+                    : number.with(new NumberText.Remark(Severity.CHECK, text));
+        }
         if (words.isEmpty() || !words.matches(".*\\p{L}.*") && !setApart) {
             return NumberText.unreadable();
         }
@@ -109,7 +141,7 @@ final class Remarks {
         if (!setApart && number.unit().isEmpty() && !FOLLOWS.matcher(words).lookingAt()) {
             return NumberText.unknownUnit(tail);
         }
-        return withWords(number, words, text);
+        return withWords(number, words, text, symbols);
     }
 
     private static boolean isOfAnotherQuantity(NumberText.Number number, String words, NumberSymbols symbols) {
@@ -117,13 +149,15 @@ final class Remarks {
         boolean result = symbols.name("result");
         return (mass || result) && COMPUTED.matcher(words).find()
                 || result && ELSEWHERE.matcher(words).find()
+                || (result || symbols.name("assay"))
+                        && OTHER_BASIS.matcher(words).find()
                 || OTHER_QUANTITY
                         .matcher(words)
                         .results()
                         .anyMatch(word -> !symbols.name(word.group().replaceAll("\\W", "")));
     }
 
-    private static NumberText withWords(NumberText.Number number, String words, String text) {
+    private static NumberText withWords(NumberText.Number number, String words, String text, NumberSymbols symbols) {
         boolean otherNumber = false;
         String rest = words;
         Matcher second = WITH_UNIT.matcher(words);
@@ -133,19 +167,45 @@ final class Remarks {
                 if (number.unit().map(Unit::quantity).equals(unit.map(Unit::quantity))) {
                     return NumberText.unreadable(); // a second value of the same quantity
                 }
-                otherNumber |= unit.get().quantity() != Quantity.TEMPERATURE;
+                if (unit.get().quantity() == Quantity.PRESSURE && isReduced(second.group("number"), unit.get())) {
+                    return NumberText.unreadable(); // what boils at another pressure boils elsewhere in air
+                }
+                otherNumber |= unit.get().quantity() != Quantity.TEMPERATURE
+                        && unit.get().quantity() != Quantity.PRESSURE;
                 rest = rest.replace(second.group(), " ");
             }
         }
         if (LONE_NUMBER.matcher(rest).find()) {
             return NumberText.unreadable();
         }
-        if (ASKS.matcher(words).find()) {
+        boolean volume = number.unit().map(u -> u.quantity() == Quantity.VOLUME).orElse(symbols.name("volume"));
+        boolean content = symbols.name("result") || symbols.name("assay");
+        if (ASKS.matcher(words).find()
+                || !volume && otherNumber && OF_A_SOLUTION.matcher(words).find()
+                || content && isUnknown(rest)) {
             return number.with(new NumberText.Remark(Severity.CHECK, text));
         }
         boolean mass = number.unit().map(u -> u.quantity() == Quantity.MASS).orElse(false);
-        return otherNumber || mass && !FOLLOWS.matcher(words).lookingAt()
+        return otherNumber || mass && !FOLLOWS.matcher(words).lookingAt() || isUnknown(rest)
                 ? number.with(new NumberText.Remark(Severity.NOTE, text))
                 : number;
+    }
+
+    /** True for a pressure that is not that of the air. */
+    private static boolean isReduced(String number, Unit unit) {
+        return !(NumberText.parse(number) instanceof NumberText.Number read)
+                || unit.convert(read.value(), Unit.KILOPASCAL)
+                                .subtract(ONE_ATMOSPHERE_KILOPASCAL)
+                                .abs()
+                                .compareTo(WEATHER_KILOPASCAL)
+                        > 0;
+    }
+
+    /** True for words of which nobody knows whether they change the number. */
+    private static boolean isUnknown(String words) {
+        String left = OTHER_QUANTITY.matcher(words).replaceAll(" "); // one that is left is the column's own
+        return PLAIN_WORD
+                .matcher(HARMLESS.matcher(FOLLOWS.matcher(left).replaceAll(" ")).replaceAll(" "))
+                .find();
     }
 }

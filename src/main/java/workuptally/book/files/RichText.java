@@ -1,8 +1,8 @@
 package workuptally.book.files;
 
 /**
- * The text of a cell, of which runs may be struck out, raised or lowered. What is struck out is no part of what counts; raised digits stay
- * raised, and lowered ones right behind digits stay lowered, as marks of a footnote: none is a digit of the number before it. Behind a letter a
+ * The text of a cell, of which runs may be struck out, raised or lowered. What is struck out is no part of what counts; raised digits and
+ * single letters a to e stay raised, and lowered ones right behind digits stay lowered, as marks of a footnote: none is a digit of the number before it. Behind a letter a
  * lowered digit is one of a formula or name and is read as usual.
  *
  * @param whole all of it, struck out or not
@@ -47,6 +47,10 @@ record RichText(String whole, String kept, String keptInStruckCell) {
 
     private static String atHeight(String height, String run, CharSequence before) {
         boolean behindDigit = !before.isEmpty() && Character.isDigit(before.charAt(before.length() - 1));
+        if (height.equals("superscript") && run.strip().matches("[a-e]")) {
+            return run.replace(
+                    run.strip(), "ᵃᵇᶜᵈᵉ".substring(run.strip().charAt(0) - 'a').substring(0, 1));
+        }
         if (height.equals("superscript")) {
             return in(run, "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻");
         }

@@ -62,7 +62,8 @@ final class OtherHeadings {
             if (cell.isStruck()) {
                 reportStruck(cell);
             }
-            if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
+            boolean number = CellNumber.read(cell) instanceof NumberText.Number;
+            if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched || number) {
                 continue;
             }
             Optional<SchemaColumn> near = NearMiss.column(cell.text(), lacking);
@@ -118,38 +119,83 @@ final class OtherHeadings {
                 "Take the strike off if the column counts, else remove it, and run again; the column was not read.");
     }
 
-    /** A column without a heading, between others that have one, whose numbers may be those of a column that is lacking. */
+    /**
+     * Columns without a heading, or with a bare number for one, up to the first blank column behind the headings: asked about where their
+     * cells may be those of a column that is lacking, else named with the user's own. What stands further aside is a side calculation.
+     */
     private void nameUnheaded(List<SchemaColumn> lacking) {
-        boolean numberLacks = lacking.stream().anyMatch(column -> column.unit().isPresent());
-        if (!numberLacks || candidate.first().size() < 2) {
+        if (candidate.first().size() < 2) {
             return;
         }
-        for (int column = candidate.row().cells().get(0).column(); column < candidate.lastColumn(); column++) {
-            int at = column;
-            boolean headed =
-                    candidate.row().cell(at).filter(cell -> !cell.isBlank()).isPresent();
-            Optional<RawCell> number = headed
-                    ? Optional.empty()
-                    : raw.rows().stream()
-                            .filter(row -> row.row() > candidate.row().row())
-                            .flatMap(row -> row.cell(at).stream())
-                            .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
-                            .findFirst();
-            number.ifPresent(cell -> log.add(
-                    FindingCode.HEADING_NEAR_MISS,
-                    Severity.CHECK,
-                    "",
-                    new Place(raw.file(), raw.sheet(), candidate.row().row(), -1, ""),
-                    OwnListHeader.nameOf(at) + " without a heading, whose numbers, such as '"
-                            + BookWords.tidy(CellNumber.shown(cell)) + "', were not read",
-                    "a heading over each column; " + form.name() + " lacks "
-                            + lacking.stream()
-                                    .filter(c -> c.unit().isPresent())
-                                    .map(SchemaColumn::heading)
-                                    .limit(MOST_LACKING)
-                                    .collect(Collectors.joining(", ")),
-                    "Write the heading that is meant and run again; give a column of your own a name."));
+        int behind = 0;
+        for (int column = candidate.row().cells().get(0).column();
+                column <= candidate.lastColumn() || raw.spreadsheet() && column <= behind;
+                column++) {
+            if (isHeaded(column)) {
+                behind = column + 1;
+                continue;
+            }
+            List<RawCell> cells = cellsBelow(column);
+            if (cells.isEmpty()) {
+                continue;
+            }
+            behind = column + 1;
+            Optional<RawCell> number = cells.stream()
+                    .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
+                    .findFirst();
+            List<SchemaColumn> meant = lacking.stream()
+                    .filter(c -> number.isPresent() ? isNumber(c) : isChoiceOf(c, cells))
+                    .toList();
+            if (meant.isEmpty()) {
+                log.leaveAlone(raw.sheet() + ": " + OwnListHeader.nameOf(column) + ", which has no heading");
+            } else {
+                ask(column, number.orElse(cells.get(0)), number.isPresent() ? "numbers" : "words", meant);
+            }
         }
+    }
+
+    private void ask(int column, RawCell example, String what, List<SchemaColumn> meant) {
+        log.add(
+                FindingCode.HEADING_NEAR_MISS,
+                Severity.CHECK,
+                "",
+                new Place(raw.file(), raw.sheet(), candidate.row().row(), -1, ""),
+                OwnListHeader.nameOf(column) + " without a heading, whose " + what + ", such as '"
+                        + BookWords.tidy(CellNumber.shown(example)) + "', were not read",
+                "a heading over each column; " + form.name() + " lacks "
+                        + meant.stream()
+                                .map(SchemaColumn::heading)
+                                .limit(MOST_LACKING)
+                                .collect(Collectors.joining(", ")),
+                "Write the heading that is meant and run again; give a column of your own a name.");
+    }
+
+    /** False for a blank cell and for a bare number, which names nothing. */
+    private boolean isHeaded(int column) {
+        return candidate
+                .row()
+                .cell(column)
+                .filter(cell -> !cell.isBlank() && !(CellNumber.read(cell) instanceof NumberText.Number))
+                .isPresent();
+    }
+
+    private List<RawCell> cellsBelow(int column) {
+        return raw.rows().stream()
+                .filter(row -> row.row() > candidate.row().row())
+                .flatMap(row -> row.cell(column).stream())
+                .filter(cell -> !cell.isBlank())
+                .toList();
+    }
+
+    private static boolean isNumber(SchemaColumn column) {
+        return column.kind() == SchemaColumn.Kind.NUMBER || column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT;
+    }
+
+    private static boolean isChoiceOf(SchemaColumn column, List<RawCell> cells) {
+        return !column.choices().isEmpty()
+                && cells.stream()
+                        .allMatch(cell -> column.choices().stream()
+                                .anyMatch(word -> BookWords.loose(word).equals(BookWords.loose(cell.text()))));
     }
 
     private void reportRepeated(SchemaColumn column, RawCell first, RawCell second) {

@@ -1,6 +1,7 @@
 package workuptally.book.tables;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.headings.MatchedHeadings;
@@ -10,9 +11,12 @@ import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
+import workuptally.model.Severity;
 
 /** Amounts of one row, each a number whose unit says whether it is a mass, a volume or an amount of substance. */
 final class AmountCells {
+    private static final Pattern LISTED = Pattern.compile("[,;] |;");
+
     private final TableRow row;
     private final MatchedHeadings headings;
     private final NumberCells numbers;
@@ -36,7 +40,9 @@ final class AmountCells {
         NumberText typed = numbers.read(column, cell.get());
         NumberText read = inDrops
                 ? inDrops(typed)
-                : NumberCells.saidTwice(typed).orElseGet(() -> numbers.one(column, typed, false));
+                : NumberCells.saidTwice(typed)
+                        .or(() -> added(cell.get(), typed))
+                        .orElseGet(() -> numbers.one(column, typed, false));
         Optional<Unit> unitBeside = Unit.named(beside);
         if (!(read instanceof NumberText.Number number)) {
             Field field = numbers.notANumber(column, cell.get(), read);
@@ -93,6 +99,18 @@ final class AmountCells {
         }
         Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
         return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    /** {@code 3.50 + 3.50}: what was added in several goes, and said; figures side by side are no sum. */
+    private static Optional<NumberText> added(RawCell cell, NumberText read) {
+        return read instanceof NumberText.Several several
+                        && several.together() == NumberText.Together.SUM
+                        && !LISTED.matcher(cell.text()).find()
+                        && several.numbers().stream()
+                                .allMatch(n ->
+                                        n.unit().equals(several.numbers().get(0).unit()))
+                ? Optional.of(NumberCells.total(several.numbers()).with(new NumberText.Remark(Severity.NOTE, "")))
+                : Optional.empty();
     }
 
     private static NumberText inDrops(NumberText read) {

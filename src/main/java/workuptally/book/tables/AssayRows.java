@@ -42,7 +42,7 @@ public final class AssayRows {
                 sample,
                 run.substance(row.text("Substance")),
                 row.text("Formula"),
-                row.choice("Method", Assay.Method.values()),
+                row.method("Method"),
                 result(row, unit),
                 unit.unit(),
                 row.number("Relative standard uncertainty"),
@@ -74,7 +74,7 @@ public final class AssayRows {
         if (beside.isEmpty()) {
             return row.isBlank("Result")
                     ? new ResultUnit(Optional.empty(), Unit.ONE, Unit.ONE, true)
-                    : unknown(row, "Unit", "an empty cell");
+                    : row.saysNotDetected("Result") ? ofDetectionLimits() : unknown(row, "Unit", "an empty cell");
         }
         ResultUnit unit = BookWords.find(Assay.Unit.values(), beside)
                 .map(word -> new ResultUnit(Optional.of(word), target(word), target(word), true))
@@ -84,6 +84,11 @@ public final class AssayRows {
         return counts && row.headingContradicts("Result", unit.typed())
                 ? new ResultUnit(unit.unit(), unit.typed(), unit.target(), false)
                 : unit;
+    }
+
+    /** Nothing found needs no unit: it stands for the detection limit of its method, and Limits has those in mg/mL. */
+    private static ResultUnit ofDetectionLimits() {
+        return byMeasure(Unit.MILLIGRAM_PER_MILLILITRE).orElseThrow();
     }
 
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
@@ -116,7 +121,7 @@ public final class AssayRows {
             case CONCENTRATION -> Optional.of(Assay.Unit.MOLES_PER_LITRE);
             case MASS -> Optional.of(Assay.Unit.GRAMS);
             case AMOUNT -> Optional.of(Assay.Unit.MILLIMOLES);
-            case PERCENT -> typed == Unit.MASS_PERCENT ? Optional.of(Assay.Unit.MASS_PERCENT) : Optional.empty();
+            case PERCENT -> typed.isShareOfMass() ? Optional.of(Assay.Unit.MASS_PERCENT) : Optional.empty();
             default -> Optional.empty();
         };
         return unit.map(found -> new ResultUnit(unit, typed, target(found), true));

@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.MethodWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TestWords;
 import workuptally.book.words.TypedText;
+import workuptally.model.Assay;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
@@ -100,6 +102,23 @@ final class ChoiceCells {
             return Optional.empty();
         }
         return choice(column, values);
+    }
+
+    /** The method of an assay; one whose calibration a word beside it takes back is asked about. */
+    Optional<Assay.Method> method(SchemaColumn column) {
+        String text = row.text(column.heading());
+        String word = headings.word(text);
+        boolean takenBack = BookWords.find(Assay.Method.values(), word)
+                .filter(method -> !MethodWords.leave(method, word))
+                .isPresent();
+        if (takenBack) {
+            reportUnknown(
+                    column,
+                    text,
+                    "Write the method alone where the result was calibrated with the substance, area % as the Unit where it was not, and run again.");
+            return Optional.empty();
+        }
+        return choice(column, Assay.Method.values());
     }
 
     private static <E extends Enum<E>> boolean saysOther(E[] values, String text, E clear) {

@@ -3,9 +3,6 @@ package workuptally.book.tables;
 import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.BookWords;
-import workuptally.book.words.NamedNumber;
-import workuptally.book.words.Unit;
-import workuptally.model.CompositionPart;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
@@ -13,9 +10,6 @@ import workuptally.model.Severity;
 
 /** Reads the Layers table. */
 public final class LayerRows {
-    /** Rounding that a stated composition may have over 100 %, in percent. */
-    private static final double COMPOSITION_ROUNDING_PERCENT = 1;
-
     private LayerRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
@@ -76,7 +70,7 @@ public final class LayerRows {
                         row.text("Balance")),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
-                composition(row, run),
+                CompositionCell.read(row, run),
                 new Layer.Custody(
                         row.choice("Status", Layer.Status.values()),
                         row.text("Released by"),
@@ -84,35 +78,5 @@ public final class LayerRows {
                         row.date("Review by")),
                 row.text("Notes"),
                 row.place());
-    }
-
-    private static List<CompositionPart> composition(TableRow row, RunParts run) {
-        List<NamedNumber> parts = asPercent(
-                row.parts("Composition", Unit.PERCENT, "ethyl acetate 81 %; ethanol 19 %", Optional.of(100.0)),
-                row.text("Composition").contains("%"));
-        double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
-        if (sum <= 100 + COMPOSITION_ROUNDING_PERCENT) {
-            return row.shared(parts.stream()
-                    .map(part -> new CompositionPart(run.substance(part.name()), part.value()))
-                    .toList());
-        }
-        row.report(
-                FindingCode.VALUE_IMPOSSIBLE,
-                Severity.CHECK,
-                "Composition",
-                "read '" + row.text("Composition") + "'",
-                "parts that add up to 100 % at most",
-                "Correct the cell and run again.");
-        return List.of();
-    }
-
-    /** Shares that add up to one and carry no per cent sign are fractions. */
-    private static List<NamedNumber> asPercent(List<NamedNumber> parts, boolean percentTyped) {
-        double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
-        return percentTyped || parts.size() < 2 || Math.abs(sum - 1) > COMPOSITION_ROUNDING_PERCENT / 100
-                ? parts
-                : parts.stream()
-                        .map(part -> new NamedNumber(part.name(), part.value() * 100))
-                        .toList();
     }
 }

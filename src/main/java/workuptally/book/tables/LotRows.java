@@ -3,10 +3,12 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.words.IdentityWords;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.LotIdentity;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 
@@ -97,11 +99,41 @@ public final class LotRows {
                 row.number("Net"),
                 row.number("Assay"),
                 row.number("Relative standard uncertainty"),
-                row.text("Identity by"),
+                identity(row, run),
                 GrossAboveTare.of(row, "Second weighing", row.number("Second weighing"), tare),
                 row.number("Stated yield"),
                 row.text("Notes"),
                 row.place());
+    }
+
+    /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
+    private static LotIdentity identity(TableRow row, RunParts run) {
+        String typed = row.text("Identity by");
+        String product = row.text("Product");
+        IdentityWords.Read read = IdentityWords.read(
+                typed, run.product(product).map(Product::name).orElse(product));
+        return switch (read.meaning()) {
+            case NOTHING -> LotIdentity.NONE;
+            case EVIDENCE -> LotIdentity.shownBy(typed);
+            case UNKNOWN -> {
+                reportUnclear(row, typed, read, "until then the cell counts as blank.");
+                yield LotIdentity.NONE;
+            }
+            case OPEN -> {
+                reportUnclear(row, typed, read, "until then the identity of the lot is open, and its layers wait.");
+                yield LotIdentity.open(typed);
+            }
+        };
+    }
+
+    private static void reportUnclear(TableRow row, String typed, IdentityWords.Read read, String meanwhile) {
+        row.report(
+                FindingCode.IDENTITY_UNCLEAR,
+                FindingCode.IDENTITY_UNCLEAR.severity(),
+                "Identity by",
+                "read '" + typed + "'" + (read.words().equals(typed) ? "" : ", with '" + read.words() + "'"),
+                "what shows that the lot is its product, such as 1H NMR or melting point",
+                "Name what shows it alone, the rest under Notes, and run again; " + meanwhile);
     }
 
     private static String product(TableRow row, RunParts run) {

@@ -118,7 +118,8 @@ final class NumberCells {
         };
     }
 
-    private static NumberText total(List<NumberText.Number> numbers) {
+    /** Their sum; all of one unit. */
+    static NumberText.Number total(List<NumberText.Number> numbers) {
         BigDecimal sum = numbers.stream().map(NumberText.Number::value).reduce(BigDecimal.ZERO, BigDecimal::add);
         int decimals =
                 numbers.stream().mapToInt(NumberText.Number::decimals).max().orElse(0);

@@ -1,12 +1,14 @@
 package workuptally.book.tables;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.book.cells.NumberText;
 import workuptally.book.cells.PortionText;
 import workuptally.book.files.RawCell;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.NumberWords;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Field;
@@ -19,6 +21,10 @@ final class PortionCells {
     /** Words that a size is that of one portion, before or behind it: {@code je 30 mL}, {@code 3x je 30 mL}, {@code 30 mL each}. */
     private static final Pattern EACH = Pattern.compile(
             "(?iu)(?<=^|[x×*] ?)(?:je(?:weils)?|each|à|chaque)(?= ?[\\d.,])|(?<=[\\d\\p{L}.] ?)(?<![\\p{L}])(?:each|je(?:weils)?|apiece|chacune?|chaque)$");
+
+    /** Words how often a size was taken, behind it: {@code 30 mL twice}, {@code 30 mL, 3 times}. */
+    private static final Pattern OFTEN = Pattern.compile(
+            "(?iu)(?<=[\\d\\p{L}.])[ ,]+(?<count>(?:twice|thrice|(?:zwei|drei|vier)mal|(?:\\d{1,2}|two|three|four|zwei|drei|vier|deux|trois|quatre) (?:times|mal|fois)))$");
 
     private final TableRow row;
     private final MatchedHeadings headings;
@@ -45,7 +51,7 @@ final class PortionCells {
     Optional<Portioned> portioned(SchemaColumn column, Field count) {
         String heading = column.heading();
         Optional<RawCell> cell = row.cell(heading);
-        Optional<NumberText> number = cell.map(c -> numbers.read(column, withoutEach(c)));
+        Optional<NumberText> number = cell.map(c -> numbers.read(column, withCount(withoutEach(c))));
         Optional<PortionText> read = number.flatMap(PortionText::of)
                 .filter(p -> count.isBlank()
                         || count.entered().filter(c -> c.value() == p.count()).isPresent());
@@ -103,6 +109,17 @@ final class PortionCells {
                         EACH.matcher(TypedText.plain(cell.text()))
                                 .replaceAll("")
                                 .strip())
+                : cell;
+    }
+
+    /** {@code 30 mL twice} as {@code 30 mL x 2}. */
+    private static RawCell withCount(RawCell cell) {
+        if (cell.type() != RawCell.Type.TEXT) {
+            return cell;
+        }
+        Matcher often = OFTEN.matcher(TypedText.plain(cell.text()));
+        return often.find() && NumberWords.count(often.group("count")) > 0
+                ? RawCell.text(cell.column(), often.replaceAll(" x " + NumberWords.count(often.group("count"))))
                 : cell;
     }
 }

@@ -15,6 +15,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -23,6 +24,7 @@ import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Amount;
+import workuptally.model.Assay;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.FindingCode;
@@ -133,7 +135,8 @@ final class TableRow {
     String text(String heading) {
         // names of materials, vessels and layers stand in many rows
         return cell(heading)
-                .map(cell -> text(columns.get(heading), cell).intern())
+                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
+                        .intern())
                 .orElse("");
     }
 
@@ -261,12 +264,17 @@ final class TableRow {
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
         SchemaColumn column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
-        if (notDetectedAllowed
-                && cell.isPresent()
-                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
+        if (notDetectedAllowed && saysNotDetected(heading)) {
             return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
+    }
+
+    /** True where a cell says {@code n.d.}. */
+    boolean saysNotDetected(String heading) {
+        return cell(heading)
+                .filter(cell -> headings.read(columns.get(heading), cell) instanceof NumberText.NotDetected)
+                .isPresent();
     }
 
     /** Unit written beside the number within the cell, if any. */
@@ -295,6 +303,11 @@ final class TableRow {
     /** The result of a test, where a mere dash could mean one and more than the plain word could take {@code clear} back: it is asked about. */
     <E extends Enum<E>> Optional<E> result(String heading, E[] values, E clear) {
         return recurring.one(choices.result(columns.get(heading), values, clear));
+    }
+
+    /** The method of an assay; one whose calibration a word beside it takes back is asked about. */
+    Optional<Assay.Method> method(String heading) {
+        return recurring.one(choices.method(columns.get(heading)));
     }
 
     /** Yes or no; nothing where blank or not understood. */

@@ -5,5 +5,6 @@ package workuptally.book.words;
  *
  * @param name name
  * @param value number in the unit asked for
+ * @param bare true where it was typed without a unit
  */
-public record NamedNumber(String name, double value) {}
+public record NamedNumber(String name, double value, boolean bare) {}

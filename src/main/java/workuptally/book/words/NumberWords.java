@@ -29,11 +29,11 @@ public final class NumberWords {
 
     /** Marks of an upper limit. */
     public static final String BELOW =
-            "<=|=<|<|(?:below|less than|under|at most|up to|no more than|not more than|unter|kleiner als|kleiner|weniger als|höchstens|bis zu|maximal|moins de|inférieur à)(?![A-Za-z])|max(?:imum|\\.)?(?![A-Za-z])";
+            "<=|=<|<|(?:below|less than|under|at most|up to|no more than|not more than|NMT|unter|kleiner als|kleiner|weniger als|höchstens|bis zu|maximal|moins de|inférieur à)(?![A-Za-z])|max(?:imum|\\.)?(?![A-Za-z])";
 
     /** Marks of a lower limit. */
     public static final String ABOVE =
-            ">=|=>|>|(?:above|over|more than|greater than|at least|not less than|no less than|minimum|über|mehr als|größer als|größer|mindestens|wenigstens|plus de|au moins|supérieur à)(?![A-Za-z])|min\\.?(?![A-Za-z])";
+            ">=|=>|>|(?:above|over|more than|greater than|at least|not less than|no less than|NLT|minimum|über|mehr als|größer als|größer|mindestens|wenigstens|plus de|au moins|supérieur à)(?![A-Za-z])|min\\.?(?![A-Za-z])";
 
     private static final Pattern ABOUT_BEHIND = pattern(
             "-?ish|\\(?(?:~|ca\\.?|circa|approx\\.?|approximately|about|roughly|estimated?|est\\.?|geschätzt|geschätzter Wert|ungefähr|etwa|environ|guess(?:ed)?|by eye)\\)?");

@@ -27,6 +27,9 @@ public enum Unit {
     MOLE_PERCENT("mol %", Quantity.EQUIVALENTS, -2, "mol-%", "mole%"),
     MICROGRAM_PER_MILLILITRE("µg/mL", Quantity.MASS_PER_VOLUME, -3, "mg/l", "mcg/ml"),
     MILLIGRAM_PER_MILLILITRE("mg/mL", Quantity.MASS_PER_VOLUME, 0, "g/l", "kg/m3", "µg/µl", "mg/cm3"),
+    MASS_PER_VOLUME_PERCENT(
+            "% w/v",
+            Quantity.MASS_PER_VOLUME, 1, "w/v%", "w/v", "%(w/v)", "% m/v", "m/v%", "m/v", "%(m/v)", "g/100ml", "g/dl"),
     GRAM_PER_MILLILITRE("g/mL", Quantity.MASS_PER_VOLUME, 3, "g/cm3", "g/ccm", "g/cc", "kg/l", "kg/dm3", "gcm-3"),
     MILLIMOLE_PER_LITRE("mmol/L", Quantity.CONCENTRATION, -3, "µmol/ml"),
     MOLE_PER_LITRE("mol/L", Quantity.CONCENTRATION, 0, "mmol/ml", "mol/dm3", "moldm-3", "molar"),
@@ -64,8 +67,10 @@ public enum Unit {
             "%byweight",
             "%bymass",
             "wtpct"),
-    PERMILLE("‰", Quantity.PERCENT, -1, "permille", "promille", "mg/g", "g/kg"),
-    PARTS_PER_MILLION("ppm", Quantity.PERCENT, -4, "mg/kg", "µg/g"),
+    PERMILLE("‰", Quantity.PERCENT, -1, "permille", "promille"),
+    MILLIGRAM_PER_GRAM("mg/g", Quantity.PERCENT, -1, "g/kg"),
+    PARTS_PER_MILLION("ppm", Quantity.PERCENT, -4),
+    MILLIGRAM_PER_KILOGRAM("mg/kg", Quantity.PERCENT, -4, "µg/g"),
     CELSIUS(
             "°C",
             Quantity.TEMPERATURE,
@@ -178,6 +183,11 @@ public enum Unit {
         }
         Unit asWritten = BY_WORD.get(word);
         return Optional.ofNullable(asWritten == null ? BY_WORD.get(key(word)) : asWritten);
+    }
+
+    /** True for a share of the mass said as such; a bare % or ppm can be one of area or volume. */
+    public boolean isShareOfMass() {
+        return this == MASS_PERCENT || this == MILLIGRAM_PER_GRAM || this == MILLIGRAM_PER_KILOGRAM;
     }
 
     /** True for a millionth of gram, litre or mole. */

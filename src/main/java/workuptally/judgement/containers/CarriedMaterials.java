@@ -18,6 +18,7 @@ import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.ReactivityGroup;
 import workuptally.reference.substances.MaterialClass;
+import workuptally.reference.waste.ContainerLabel;
 import workuptally.reference.waste.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -62,16 +63,16 @@ final class CarriedMaterials {
      * What named contents, the stream of a container and the words of its label say. What a stream stands for is taken to be there unless the
      * contents name one of it: a stream for cyanide or azide whose contents name a cyanide is no azide.
      */
-    List<Carried> ofContainer(String label, Optional<WasteStream> stream, Set<String> contents) {
+    List<Carried> ofContainer(String label, ContainerLabel read, Set<String> contents) {
         List<Carried> all = new ArrayList<>();
         contents.forEach(name -> all.addAll(ofMaterial(name)));
-        String words = label.toLowerCase(Locale.ROOT);
         Set<String> told = new HashSet<>();
         all.forEach(c -> told.addAll(c.membership().classes()));
-        stream.map(WasteStream::impliedClasses)
+        read.stream()
+                .map(WasteStream::impliedClasses)
                 .filter(implied -> implied.stream().noneMatch(told::contains))
                 .ifPresent(implied -> implied.forEach(c -> all.add(ofClass(label, c))));
-        persistentClasses.stream().filter(words::contains).forEach(c -> all.add(ofClass(label, c)));
+        persistentClasses.stream().filter(read.said()::contains).forEach(c -> all.add(ofClass(label, c)));
         return all;
     }
 

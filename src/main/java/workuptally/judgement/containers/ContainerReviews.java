@@ -17,7 +17,7 @@ import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.ReactivityPair;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.waste.WasteStream;
+import workuptally.reference.waste.ContainerLabel;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
@@ -71,10 +71,10 @@ public final class ContainerReviews {
 
     private ContainerReview review(ContainerTally ledger) {
         String label = ledger.container().wasteStream();
-        Optional<WasteStream> stream = streams.ofContainer(label);
+        ContainerLabel read = streams.ofContainer(label);
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         List<Carried> present =
-                carried.ofContainer(label, stream, ledger.then().grams().keySet());
+                carried.ofContainer(label, read, ledger.then().grams().keySet());
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
         Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();
@@ -82,7 +82,7 @@ public final class ContainerReviews {
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
-            StreamFit byMakeUp = streams.fit(incoming, stream);
+            StreamFit byMakeUp = streams.fit(incoming, read);
             boolean phaseKnown = isPhaseKnown(addition);
             StreamFit fit = phaseKnown ? byMakeUp : StreamFit.UNKNOWN;
             boolean waitsForPhase = !phaseKnown && byMakeUp != StreamFit.UNKNOWN;
@@ -103,7 +103,7 @@ public final class ContainerReviews {
                 ledger,
                 proposals,
                 state,
-                new RegulatoryFacts(substances).of(stream, ledger.now()),
+                new RegulatoryFacts(substances).of(read.stream(), ledger.now()),
                 hazards.of(ledger),
                 suspects.of(ledger));
     }

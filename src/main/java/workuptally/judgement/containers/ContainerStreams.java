@@ -10,6 +10,7 @@ import workuptally.model.Layer;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.Solvent;
+import workuptally.reference.waste.ContainerLabel;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
@@ -32,8 +33,8 @@ final class ContainerStreams {
         this.runs = runs;
     }
 
-    /** The stream of a container by its label: a listed key or name, else by the words in it. */
-    Optional<WasteStream> ofContainer(String label) {
+    /** What a container's label says of its stream and of what it keeps out. */
+    ContainerLabel ofContainer(String label) {
         return streams.ofLabel(label);
     }
 
@@ -76,8 +77,19 @@ final class ContainerStreams {
                 "");
     }
 
-    /** Whether the streams of an addition fit the stream of a container; the least fitting decides. */
-    StreamFit fit(List<String> incoming, Optional<WasteStream> container) {
+    /**
+     * Whether the streams of an addition fit the label of a container; the least fitting decides. What the label keeps out is of another
+     * stream; where what it keeps out was not understood, nothing is known to fit.
+     */
+    StreamFit fit(List<String> incoming, ContainerLabel label) {
+        boolean keptOut = incoming.stream()
+                .flatMap(key -> streams.find(key).stream())
+                .anyMatch(stream -> label.keptOut().stream().anyMatch(out -> streams.isKeptOut(stream, out)));
+        StreamFit fit = keptOut ? StreamFit.OTHER : fit(incoming, label.stream());
+        return label.unread() && (fit == StreamFit.SAME || fit == StreamFit.DEARER) ? StreamFit.UNKNOWN : fit;
+    }
+
+    private StreamFit fit(List<String> incoming, Optional<WasteStream> container) {
         if (incoming.isEmpty() || container.isEmpty()) {
             return incoming.stream().anyMatch(this::asksFirst) ? StreamFit.ASK_FIRST : StreamFit.UNKNOWN;
         }

@@ -9,6 +9,7 @@ import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Step;
 import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -47,8 +48,26 @@ final class PhaseKnown implements LayerCondition {
                 new Condition(Criterion.IDENTITY, State.MET, Phrase.of("{} fits the recorded phase", density));
             case SWAPPED ->
                 new Condition(Criterion.IDENTITY, State.NOT_MET, Phrase.of("{} fits the other phase", density));
-            case CANNOT_TELL, NOT_MEASURED -> byCheck(identity.get().step(), density);
+            case CANNOT_TELL, NOT_MEASURED ->
+                drainedFirst(identity.get())
+                        .orElseGet(() -> byCheck(identity.get().step(), density));
         };
+    }
+
+    /** Missing where what was written of the layers' places contradicts their densities: then labels may have been swapped with them. */
+    private static Optional<Condition> drainedFirst(LayerIdentity identity) {
+        Step step = identity.step();
+        boolean otherBelow = step.funnel()
+                .lowerLayer()
+                .map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS)
+                .filter(typed -> identity.lower().filter(l -> l != typed).isPresent())
+                .isPresent();
+        return otherBelow || identity.position() == PositionCheck.CONTRADICTS
+                ? Optional.of(new Condition(
+                        Criterion.IDENTITY,
+                        State.MISSING,
+                        Phrase.of("which layer of step {} was drained first: by density the other one", step.number())))
+                : Optional.empty();
     }
 
     /** A layer whose densities could not be estimated: only where its step gave no second liquid is there nothing to mistake it for. */

@@ -3,10 +3,11 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.LotIdentity;
 import workuptally.model.Phrase;
 import workuptally.tally.amounts.LotTally;
 
-/** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity. */
+/** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity, and none that denies it or puts it off. */
 final class ProductIsolated implements LayerCondition {
 
     @Override
@@ -22,7 +23,7 @@ final class ProductIsolated implements LayerCondition {
                         State.MISSING,
                         Phrase.of("mass of lot {}", lot.lot().label()));
             }
-            if (lot.lot().identityBy().isBlank() && lot.productFraction().isEmpty()) {
+            if (isOpen(lot)) {
                 return new Condition(
                         Criterion.PRODUCT_ISOLATED,
                         State.MISSING,
@@ -30,10 +31,17 @@ final class ProductIsolated implements LayerCondition {
             }
         }
         String label = lots.get(0).lot().label();
-        String by = lots.get(0).lot().identityBy();
+        String by = lots.get(0).lot().identity().by();
         return new Condition(
                 Criterion.PRODUCT_ISOLATED,
                 State.MET,
                 Phrase.of("lot {} weighed, identified by {}", label, by.isBlank() ? Phrase.of("its assay") : by));
+    }
+
+    /** True where neither an entry nor an assay shows it, or the entry says that it is not shown. */
+    private static boolean isOpen(LotTally lot) {
+        LotIdentity identity = lot.lot().identity();
+        return identity.open()
+                || identity.by().isBlank() && lot.productFraction().isEmpty();
     }
 }

@@ -12,12 +12,13 @@ import workuptally.model.FindingCode;
  * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
  */
 final class SettledByHand {
-    /** Findings about a quench, an emulsion, the pH of a step, the volume or the density of a layer. */
+    /** Findings about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
     static final Set<FindingCode> CODES = Set.of(
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
             FindingCode.EMULSION_NOT_RECORDED,
             FindingCode.CONTENT_AGAINST_PH,
+            FindingCode.ISOLATED_FORM_OPEN,
             FindingCode.LAYER_PART_ONLY,
             FindingCode.LAYER_DENSITY_UNEXPECTED);
 
@@ -25,7 +26,7 @@ final class SettledByHand {
 
     private SettledByHand() {}
 
-    /** True for a finding about a quench, an emulsion, the pH of a step, the volume or the density of a layer. */
+    /** True for a finding about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
     static boolean isOfTheBench(Finding finding) {
         return CODES.contains(finding.code());
     }

@@ -34,7 +34,7 @@ final class SumOfLayers {
     private final CompositeSamples composites;
     private final List<LayerTally> layers;
     private final Map<String, Sum> sums = new LinkedHashMap<>();
-    private final Set<String> heldBySum = new LinkedHashSet<>();
+    private final Map<String, Set<String>> heldBySum = new LinkedHashMap<>();
 
     private SumOfLayers(Limits limits, CompositeSamples composites, List<LayerTally> layers) {
         this.limits = limits;
@@ -60,9 +60,9 @@ final class SumOfLayers {
         return Optional.ofNullable(sums.get(product));
     }
 
-    /** True where the layer was set apart so that the rest fits. */
-    boolean isSetApart(String layer) {
-        return heldBySum.contains(layer);
+    /** True where the layer was set apart so that the rest fits the limit of that product. */
+    boolean isSetApart(String layer, String product) {
+        return heldBySum.getOrDefault(product, Set.of()).contains(layer);
     }
 
     private void judge(ProductTheory product, List<LayerTally> kept) {
@@ -77,7 +77,7 @@ final class SumOfLayers {
         for (Share share : holding) {
             double together = besideOthers(share, shares, layerLimit);
             if (guarded(List.of(share)) > layerLimit || together > runLimit) {
-                heldBySum.addAll(share.labels());
+                heldBySum.computeIfAbsent(name, n -> new LinkedHashSet<>()).addAll(share.labels());
             } else {
                 rest.add(share);
                 most = Math.max(most, together);

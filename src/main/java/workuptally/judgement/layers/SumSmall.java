@@ -18,10 +18,11 @@ final class SumSmall implements LayerCondition {
             return new Condition(Criterion.RUN_LIMIT, State.NOT_ASKED, Phrase.of("a liquor is judged alone"));
         }
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
+        Optional<Condition> met = Optional.empty();
         for (Content content : evidence.wanted()) {
             Optional<Sum> sum = evidence.sums().sum(content.substance());
             if (sum.isPresent() && LayerEvidence.isBounded(content)) {
-                boolean apart = evidence.sums().isSetApart(evidence.layer().label());
+                boolean apart = evidence.sums().isSetApart(evidence.layer().label(), content.substance());
                 Phrase text = Phrase.of(
                         "all kept layers hold up to {} {} = {} of theory; ",
                         Figure.bound(sum.get().allGrams(), "g"),
@@ -34,10 +35,15 @@ final class SumSmall implements LayerCondition {
                                 String.join(" + ", sum.get().rest()),
                                 Figure.bound(sum.get().restPercent(), "%"),
                                 Figure.digits(limit, 2, "%"));
-                return new Condition(
+                Condition judged = new Condition(
                         Criterion.RUN_LIMIT, apart ? State.NOT_MET : State.MET, Phrase.of("{}{}", text, rest));
+                if (apart) {
+                    return judged;
+                }
+                met = met.or(() -> Optional.of(judged));
             }
         }
-        return new Condition(Criterion.RUN_LIMIT, State.MISSING, Phrase.of("content of the product"));
+        return met.orElseGet(
+                () -> new Condition(Criterion.RUN_LIMIT, State.MISSING, Phrase.of("content of the product")));
     }
 }

@@ -14,6 +14,7 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.MethodSight;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.balance.CompositeSample;
@@ -45,10 +46,11 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
      */
     public static Optional<UnassayedLayers> of(
             RunTally run, List<LayerDecision> decisions, Limits limits, Substances substances) {
+        MethodSight sight = new MethodSight(run.run(), substances);
         List<LayerTally> layers = new ArrayList<>();
         boolean settled = true;
         for (LayerDecision decision : decisions) {
-            Optional<LayerTally> layer = run.layer(decision.layer()).filter(l -> lacksAssay(run, l));
+            Optional<LayerTally> layer = run.layer(decision.layer()).filter(l -> lacksAssay(run, l, sight));
             if (decision.outcome() != Outcome.EVIDENCE_COMPLETE && layer.isPresent() && waitsForContent(decision)) {
                 layers.add(layer.get());
                 settled &= decision.conditions().stream()
@@ -89,9 +91,9 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
                 && (condition.state() == State.NOT_MET || condition.state() == State.MISSING);
     }
 
-    private static boolean lacksAssay(RunTally run, LayerTally layer) {
+    private static boolean lacksAssay(RunTally run, LayerTally layer, MethodSight sight) {
         boolean hasRow = run.run().assays().stream()
-                .filter(a -> a.method().filter(Assay.Method::isWeak).isEmpty())
+                .filter(a -> a.method().filter(Assay.Method::isWeak).isEmpty() && sight.sees(a))
                 .anyMatch(a -> a.samples().contains(layer.label())
                         && run.run()
                                 .product(a.substance())

@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Run.Status;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.CompetingProducts;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.ProductYield.PercentOf;
 import workuptally.tally.amounts.Theory.ProductTheory;
@@ -25,7 +25,7 @@ import workuptally.tally.waste.WasteLine;
  * @param status how far it is
  * @param yieldPercents product yields that can be stated, %
  * @param foundMillimoles Σ n found over those products, mmol
- * @param theoryMillimoles Σ n theory over those products, mmol
+ * @param theoryMillimoles Σ n theory over those products, of those that compete for one partner once, mmol
  * @param leftOut what was left out of the yields, with the reason
  * @param solvents its solvents; none of a planned run
  * @param waste its layers in the waste account
@@ -98,11 +98,24 @@ public record RunShare(
     public static RunShare of(RunTally tally, Limits limits) {
         List<LeftOut> leftOut = new ArrayList<>();
         List<ProductYield> statable = statable(tally, limits, leftOut);
+        List<List<ProductTheory>> groups = tally.theory().stream()
+                .flatMap(t -> CompetingProducts.of(tally.run(), tally.amounts(), t).stream())
+                .toList();
         double found = 0;
         double expected = 0;
-        for (ProductYield product : statable) {
-            double theory = theoryMillimoles(tally, product);
-            found += theory * product.percent().value() / 100;
+        for (List<ProductTheory> competing : groups) {
+            double theory = 0;
+            double share = 0;
+            for (ProductTheory product : competing) {
+                Optional<ProductYield> stated = statable.stream()
+                        .filter(y -> y.product() == product.product())
+                        .findFirst();
+                if (stated.isPresent()) {
+                    share += stated.get().percent().value() / 100;
+                    theory = Math.max(theory, product.amountMillimoles().value());
+                }
+            }
+            found += theory * share;
             expected += theory;
         }
         boolean planned = tally.run().status() == Status.PLANNED;
@@ -151,15 +164,5 @@ public record RunShare(
             }
         }
         return statable;
-    }
-
-    private static double theoryMillimoles(RunTally tally, ProductYield product) {
-        return tally.theory()
-                .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product() == product.product())
-                        .map(ProductTheory::amountMillimoles)
-                        .findFirst())
-                .map(MeasuredValue::value)
-                .orElse(0.0);
     }
 }

@@ -41,6 +41,11 @@ public record StreamWords(String key, List<String> words, String stream, List<St
         return words.stream().anyMatch(lower::contains);
     }
 
+    /** True where a text in lower case begins with one of the words. */
+    boolean begin(String text) {
+        return words.stream().anyMatch(text::startsWith);
+    }
+
     @Override
     public String table() {
         return "stream-words";

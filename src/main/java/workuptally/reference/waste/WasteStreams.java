@@ -1,7 +1,9 @@
 package workuptally.reference.waste;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.reference.tables.Cells;
@@ -53,13 +55,57 @@ public final class WasteStreams {
         return all.find(name);
     }
 
-    /** The stream of a container by its label: a listed key or name, else by the words in it. */
-    public Optional<WasteStream> ofLabel(String label) {
-        return find(label)
-                .or(() -> words.stream()
-                        .filter(row -> row.standIn(label))
-                        .findFirst()
-                        .flatMap(row -> find(row.stream())));
+    /**
+     * What a container's label says: a listed key or name, else the words in it that it does not deny. A denial that is itself a word of a
+     * stream, such as {@code non-halogenated}, tells that stream where nothing else does.
+     */
+    public ContainerLabel ofLabel(String label) {
+        Optional<WasteStream> listed = find(label);
+        if (listed.isPresent()) {
+            return new ContainerLabel(listed, List.of(), label.toLowerCase(Locale.ROOT), false);
+        }
+        LabelDenials parts = LabelDenials.of(label, text -> words.stream().anyMatch(row -> row.begin(text)));
+        Optional<WasteStream> stream = byWords(parts.said())
+                .or(() -> parts.denials().stream()
+                        .filter(denial -> !denial.items().isEmpty() && isTold(denial.whole(), denial.items()))
+                        .flatMap(denial -> byWords(denial.whole()).stream())
+                        .findFirst());
+        List<WasteStream> keptOut = new ArrayList<>();
+        boolean unread = false;
+        for (LabelDenials.Denial denial : parts.denials()) {
+            unread |= !denial.clear() || denial.items().isEmpty();
+            for (String item : denial.items()) {
+                Optional<WasteStream> out = byWords(item);
+                out.ifPresent(keptOut::add);
+                unread |= out.isEmpty() && !isTold(denial.whole(), denial.items());
+            }
+        }
+        return new ContainerLabel(stream, keptOut, parts.said(), unread);
+    }
+
+    private Optional<WasteStream> byWords(String text) {
+        return words.stream().filter(row -> row.standIn(text)).findFirst().flatMap(row -> find(row.stream()));
+    }
+
+    /** True where a denial is a word of a stream with what denies, so that it tells another stream than what it denies. */
+    private boolean isTold(String whole, List<String> items) {
+        Optional<WasteStream> told = byWords(whole);
+        return told.isPresent()
+                && items.stream().noneMatch(item -> byWords(item).equals(told));
+    }
+
+    /** True where a layer of one stream holds what a label keeps out with the name of another: acid, or solvent in water. */
+    public boolean isKeptOut(WasteStream incoming, WasteStream keptOut) {
+        boolean solvent = rules.stream()
+                .anyMatch(rule -> rule.stream().equals(keptOut.key())
+                        && rule.organicAboveMassPercent().isPresent()
+                        && !rule.aboveHalogenLimit());
+        boolean holdsSolvent = rules.stream()
+                .anyMatch(rule -> rule.stream().equals(incoming.key())
+                        && rule.organicAboveMassPercent().isPresent());
+        return incoming.key().equals(keptOut.key())
+                || solvent && holdsSolvent
+                || incoming.impliedClasses().stream().anyMatch(keptOut.impliedClasses()::contains);
     }
 
     /** The rule that decides the stream of a layer: of those that fit, the one with the lowest priority number. */

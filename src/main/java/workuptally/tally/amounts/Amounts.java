@@ -218,8 +218,7 @@ public final class Amounts {
                     ? Optional.of(
                             millimoles.times(molarMass.getAsDouble() / 1000).over(fraction))
                     : Optional.empty();
-            volume = mass.flatMap(
-                    m -> content.density(charge).filter(d -> d.value() > 0).map(m::over));
+            volume = mass.flatMap(m -> content.density(charge).map(m::over));
         }
         return new ChargeAmount(
                 charge,
@@ -238,7 +237,7 @@ public final class Amounts {
         if (solutions.molesPerLitre(charge).isEmpty() || !charge.assayPercent().isBlank()) {
             return byMass(charge, planned, massGrams, volumeOf(charge, planned, massGrams), molarMass);
         }
-        Optional<MeasuredValue> density = content.density(charge).filter(d -> d.value() > 0);
+        Optional<MeasuredValue> density = content.density(charge);
         if (density.isPresent()) {
             return solutions.of(charge, planned, massGrams.over(density.get()), Optional.of(massGrams), molarMass);
         }
@@ -330,12 +329,9 @@ public final class Amounts {
     /** Volume of a weighed liquid whose density is entered; in a plan, by which it is measured out, the reference data will do too. */
     private Optional<MeasuredValue> volumeOf(Charge charge, boolean planned, MeasuredValue massGrams) {
         if (planned) {
-            return content.density(charge).filter(d -> d.value() > 0).map(massGrams::over);
+            return content.density(charge).map(massGrams::over);
         }
-        return charge.densityGramsPerMillilitre()
-                .entered()
-                .filter(d -> d.value() > 0)
-                .map(d -> massGrams.over(d.value()));
+        return charge.densityGramsPerMillilitre().entered().map(d -> massGrams.over(d.value()));
     }
 
     private static boolean isStoichiometric(Charge charge) {

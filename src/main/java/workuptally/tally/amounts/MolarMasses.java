@@ -33,6 +33,11 @@ public final class MolarMasses {
         }
     }
 
+    /** The reference data that they rest on. */
+    public Substances substances() {
+        return substances;
+    }
+
     /** Molar mass of a substance by its name, g/mol; empty where nothing tells it. */
     public OptionalDouble of(String substance) {
         Double known = byName.get(key(substance));

@@ -18,6 +18,8 @@ public final class PooledReadings {
     /** Differences beyond so many standard uncertainties of the difference are a dispute (common practice). */
     private static final double AGREE_WITHIN = 2;
 
+    private static final double OFF_BY = 2;
+
     private PooledReadings() {}
 
     /** One content of all readings of a substance in a portion, at least one. */
@@ -43,6 +45,27 @@ public final class PooledReadings {
                 OptionalDouble.empty(),
                 agree ? words : words + ", which do not agree",
                 agree ? Content.Rests.OWN_READING : Content.Rests.DISPUTED_READINGS);
+    }
+
+    /**
+     * A content beside a reading that does not count for it, such as an uncalibrated one: the same, unless that finds clearly more, by more
+     * than the factor of two that such a method may be off (common practice). Then both are disputed and the larger counts.
+     */
+    static Content gainsaid(Content counted, Content shown) {
+        double atMost = Math.max(counted.upperBoundGrams().orElse(Double.POSITIVE_INFINITY), value(counted));
+        double found = value(shown);
+        if (found / OFF_BY <= atMost) {
+            return counted;
+        }
+        return new Content(
+                counted.substance(),
+                Content.Kind.MEASURED,
+                shown.massGrams(),
+                shown.amountMillimoles(),
+                OptionalDouble.of(Math.max(atMost, shown.upperBoundGrams().orElse(found))),
+                OptionalDouble.empty(),
+                counted.evidence() + " and " + shown.evidence() + ", which do not agree",
+                Content.Rests.DISPUTED_READINGS);
     }
 
     /** True where two results differ by no more than their uncertainties explain. */

@@ -1,6 +1,7 @@
 package workuptally.tally.amounts;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
@@ -9,6 +10,10 @@ import workuptally.reference.substances.SaltForm;
 /** The salt or hydrate that a name speaks of, held against the formula beside it. */
 public final class SaidForm {
     private static final String WATER = "H2O";
+
+    /** Water as a part of its own, {@code ·2H2O} or {@code (H2O)6}: the H2O within C2H2O4 is none. */
+    private static final Pattern WATER_PART =
+            Pattern.compile("(?:^|[·•⋅∙‧*.({\\[×x\\s])\\s*[0-9.,/½]*\\s*(?:H[2₂]O|OH[2₂])(?![a-z0-9₀-₉])");
 
     private SaidForm() {}
 
@@ -25,7 +30,7 @@ public final class SaidForm {
         try {
             Formula parsed = Formula.parse(formula);
             if (form.shows().equals(WATER)) {
-                return formula.contains(WATER) || formula.contains("H\u2082O") || formula.contains("OH2");
+                return WATER_PART.matcher(formula).find();
             }
             return parsed.count(form.shows()) > 0;
         } catch (IllegalFormulaException e) {

@@ -3,6 +3,7 @@ package workuptally.tally.balance;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
@@ -13,6 +14,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
@@ -21,6 +23,7 @@ import workuptally.tally.balance.MassBalance.Category;
 import workuptally.tally.balance.MassBalance.Line;
 import workuptally.tally.balance.MassBalance.Side;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
 
 /**
  * Total mass: everything that went into reaction and workup against every terminal layer, aliquot, cake, distillate and lot that was
@@ -33,6 +36,7 @@ public final class MassAccount {
     private final Readings readings;
     private final Limits limits;
     private final Substances substances;
+    private final Materials materials;
     private final Omissions omissions;
 
     public MassAccount(Run run, Readings readings, Limits limits, Substances substances, Omissions omissions) {
@@ -40,6 +44,7 @@ public final class MassAccount {
         this.readings = readings;
         this.limits = limits;
         this.substances = substances;
+        this.materials = new Materials(substances);
         this.omissions = omissions;
     }
 
@@ -182,19 +187,27 @@ public final class MassAccount {
                 : phase == Layer.Phase.DISTILLATE ? Category.DISTILLATE : Category.LAYER;
     }
 
+    /** Organic solvent that went in: as such, as a part of a blend, and as what a reagent is dissolved in. */
     private double organicSolventGrams(
             List<ChargeAmount> amounts, List<Addition> additions, double weight, double weightVolatile) {
-        double grams = 0;
+        Ingredients all = Ingredients.EMPTY;
         for (ChargeAmount amount : amounts) {
-            if (amount.isSolvent() && substances.isOrganicLiquid(amount.charge().material())) {
-                double share = substances.isVeryVolatile(amount.charge().material()) ? weightVolatile : weight;
-                grams += share * amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+            boolean reagent = !amount.isSolvent()
+                    && materials.solventName(amount.charge().material()).isPresent();
+            if (!reagent) {
+                all = all.plus(materials.of(amount));
             }
         }
         for (Addition addition : additions) {
-            if (!addition.purification() && substances.isOrganicLiquid(addition.material())) {
-                double share = substances.isVeryVolatile(addition.material()) ? weightVolatile : weight;
-                grams += share * addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+            if (!addition.purification()) {
+                all = all.plus(materials.of(addition));
+            }
+        }
+        double grams = 0;
+        for (Map.Entry<String, Ingredients.Part> part : all.parts().entrySet()) {
+            if (substances.isOrganicSolvent(part.getKey())) {
+                grams += (substances.isVeryVolatile(part.getKey()) ? weightVolatile : weight)
+                        * part.getValue().grams();
             }
         }
         return grams;

@@ -10,7 +10,7 @@ import workuptally.measure.MeasuredValue;
  * @param inGrams charges, quench, washes, agent and rinse, g
  * @param outGrams layers, lots, cakes, distillates and aliquots, g
  * @param gasGrams gas expected to have left, g
- * @param organicSolventGrams organic solvent charged as such, g
+ * @param organicSolventGrams organic solvent that went in, as such, in a blend or as what a reagent is dissolved in, g
  * @param evaporationAllowanceGrams allowance for evaporation, g
  * @param complete false where a terminal layer or lot has no mass, so that the gap is only an upper limit
  * @param lines the parts, in first

@@ -12,6 +12,7 @@ import workuptally.model.Step;
 import workuptally.reference.bench.Glassware;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.Materials;
 
 /** Fill of the funnel at every shake, and wherever else a step names a funnel: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
 public final class ContactAccount {
@@ -19,11 +20,13 @@ public final class ContactAccount {
     private final Run run;
     private final Limits limits;
     private final Substances substances;
+    private final Materials materials;
 
     public ContactAccount(Run run, Limits limits, Substances substances) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
+        this.materials = new Materials(substances);
     }
 
     public List<Contact> of(LayerFlow flow, List<StepReaction> reactions) {
@@ -41,14 +44,14 @@ public final class ContactAccount {
     }
 
     /** Of each shake; where nothing is shaken, as in a quench, all that a funnel named for the step has to take. */
-    private static List<Double> volumes(LayerFlow flow, Step step) {
+    private List<Double> volumes(LayerFlow flow, Step step) {
         List<Double> shakes = flow.volumesInFunnel(step);
         Optional<Entered> portion = step.added().volumeMillilitres().entered();
         boolean named = step.funnel().millilitres().entered().isPresent();
         if (!shakes.isEmpty() || !named || portion.isEmpty()) {
             return shakes;
         }
-        return List.of(flow.taken(step).millilitres()
+        return List.of(materials.poured(flow.taken(step)).millilitres()
                 + step.added().portionCount() * portion.get().value());
     }
 
@@ -57,8 +60,7 @@ public final class ContactAccount {
         int loads = (int) Math.max(
                 1,
                 Math.round(step.funnel().loads().entered().map(Entered::value).orElse(1.0)));
-        Optional<Double> recorded =
-                step.funnel().millilitres().entered().map(Entered::value).filter(v -> v > 0);
+        Optional<Double> recorded = step.funnel().millilitres().entered().map(Entered::value);
         double funnel = recorded.orElseGet(() -> smallestThatFits(millilitres / loads, limit));
         return new Contact(
                 step,

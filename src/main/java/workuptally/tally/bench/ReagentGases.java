@@ -1,12 +1,8 @@
 package workuptally.tally.bench;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import workuptally.measure.MeasuredValue;
-import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
 import workuptally.reference.substances.MaterialRow;
@@ -16,12 +12,12 @@ import workuptally.tally.amounts.ChargeAmount;
 /** Gases that water sets free from the reagents charged, less what the reaction uses up of each; one reagent's rest makes up for no other's. */
 final class ReagentGases {
     private final AcidsAndBases acidsAndBases;
-    private final List<ChargeAmount> amounts;
+    private final List<Reagent> reagents;
     private final double extentMillimoles;
 
     ReagentGases(AcidsAndBases acidsAndBases, List<ChargeAmount> amounts, double extentMillimoles) {
         this.acidsAndBases = acidsAndBases;
-        this.amounts = List.copyOf(amounts);
+        this.reagents = Reagent.of(amounts);
         this.extentMillimoles = extentMillimoles;
     }
 
@@ -33,42 +29,23 @@ final class ReagentGases {
      */
     Map<String, Released> of(boolean intoBase) {
         Map<String, Released> gases = new LinkedHashMap<>();
-        for (List<ChargeAmount> portions : reagents().values()) {
-            double charged = portions.stream()
-                    .flatMap(p -> p.amountMillimoles().stream())
-                    .mapToDouble(MeasuredValue::value)
-                    .sum();
-            double used = extentMillimoles
-                    * portions.stream()
-                            .flatMap(p -> p.charge().coefficient().entered().stream())
-                            .mapToDouble(Entered::value)
-                            .max()
-                            .orElse(0);
-            String material = portions.get(0).charge().material();
-            for (MaterialRow.Gas gas :
-                    acidsAndBases.gasesWithWater(portions.get(0).charge())) {
+        for (Reagent reagent : reagents) {
+            double charged = reagent.chargedMillimoles();
+            double used = reagent.usedMillimoles(extentMillimoles);
+            for (MaterialRow.Gas gas : acidsAndBases.gasesWithWater(reagent.charge())) {
                 if (!intoBase || !acidsAndBases.isHydrogenHalide(gas.name())) {
                     gases.merge(
                             gas.name(),
                             Released.of(
-                                    material, charged, used, gas.molesPerMole().orElseThrow()),
+                                    reagent.charge().material(),
+                                    charged,
+                                    used,
+                                    gas.molesPerMole().orElseThrow()),
                             Released::plus);
                 }
             }
         }
         return gases;
-    }
-
-    /** Charges with a known amount; rows of one name are portions of it, which the reaction uses up once. */
-    private Map<String, List<ChargeAmount>> reagents() {
-        Map<String, List<ChargeAmount>> reagents = new LinkedHashMap<>();
-        for (ChargeAmount amount : amounts) {
-            if (amount.amountMillimoles().isPresent()) {
-                reagents.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
-                        .add(amount);
-            }
-        }
-        return reagents;
     }
 
     /**

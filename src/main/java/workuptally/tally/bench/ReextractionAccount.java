@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.chemistry.Extraction;
@@ -35,6 +36,7 @@ import workuptally.tally.layers.ProductInWater;
  */
 public final class ReextractionAccount {
     private static final double NEUTRAL_PH = 7;
+    private static final Set<Operation> REAGENT_STEPS = Set.of(Operation.QUENCH, Operation.ACIDIFY, Operation.BASIFY);
 
     private final Run run;
     private final LayerGraph graph;
@@ -153,12 +155,12 @@ public final class ReextractionAccount {
 
     /** The solvent of the contact itself, else the run's extraction solvent, else another of its solvents that water does not mix with. */
     private Optional<String> solventOf(Step step) {
-        if (materials.isOrganic(step)) {
+        if (materials.isOrganic(step) && !addsReagent(step)) {
             return Optional.of(step.added().material());
         }
         List<String> extracts = organicMaterials(
                 s -> s.operation().filter(o -> o == Step.Operation.EXTRACT).isPresent());
-        List<String> added = organicMaterials(s -> true);
+        List<String> added = organicMaterials(s -> !addsReagent(s));
         Stream<String> charged = amounts.stream()
                 .filter(ChargeAmount::isSolvent)
                 .map(a -> a.charge().material());
@@ -170,6 +172,11 @@ public final class ReextractionAccount {
                         .filter(s -> s.waterMixing().miscible() != Solvent.Miscibility.YES)
                         .isPresent())
                 .findFirst();
+    }
+
+    /** True where what is added, acetic acid or methanol, is there to react and not to extract. */
+    private static boolean addsReagent(Step step) {
+        return step.operation().filter(REAGENT_STEPS::contains).isPresent();
     }
 
     private List<String> organicMaterials(Predicate<Step> counts) {
@@ -186,8 +193,7 @@ public final class ReextractionAccount {
                     || (other.aliquot()
                             && graph.parents(other.label()).stream()
                                     .anyMatch(step.given().organic()::contains));
-            if (!sampleOfOrganic
-                    || other.volumeMillilitres().filter(v -> v.value() > 0).isEmpty()) {
+            if (!sampleOfOrganic || other.volumeMillilitres().isEmpty()) {
                 continue;
             }
             for (Content there : other.contents()) {
@@ -198,9 +204,6 @@ public final class ReextractionAccount {
                     MeasuredValue aqueous = content.massGrams()
                             .orElseThrow()
                             .over(layer.volumeMillilitres().orElseThrow());
-                    if (aqueous.value() <= 0) {
-                        return Optional.empty();
-                    }
                     MeasuredValue ratio = organic.over(aqueous);
                     return Optional.of(new Ratio(
                             ratio.value(),

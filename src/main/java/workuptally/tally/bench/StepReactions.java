@@ -17,6 +17,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Phrase;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -180,9 +181,9 @@ public final class StepReactions {
             for (Content content : contents(label)) {
                 boolean isBase = run.product(content.substance())
                         .flatMap(p -> p.character())
-                        .filter(c -> c == workuptally.model.Product.Character.BASE)
+                        .filter(c -> c == Product.Character.BASE)
                         .isPresent();
-                if (isBase) {
+                if (isBase && content.kind() == Content.Kind.MEASURED) {
                     bases +=
                             content.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
                 }
@@ -231,25 +232,21 @@ public final class StepReactions {
     /** Amines and other bases charged that the reaction does not use up; they bind acid before any wash. */
     private double basesChargedMillimoles() {
         double left = 0;
-        for (ChargeAmount amount : amounts) {
-            double charged = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
-            double used = extentMillimoles()
-                    * amount.charge()
-                            .coefficient()
-                            .entered()
-                            .map(Entered::value)
-                            .orElse(0.0);
-            double base = acidsAndBases.of(amount).base();
+        for (Reagent reagent : Reagent.of(amounts)) {
+            double charged = reagent.chargedMillimoles();
+            double used = reagent.usedMillimoles(extentMillimoles());
+            double base = reagent.portions().stream()
+                    .mapToDouble(p -> acidsAndBases.of(p).base())
+                    .sum();
             left += charged > 0 ? base * Math.max(0, charged - used) / charged : 0;
         }
         return left;
     }
 
     private double weakAcidUsedMillimoles(List<ChargeAmount> acids) {
-        return acids.stream()
-                .filter(a -> acidsAndBases.of(a).weakAcid() > 0)
-                .mapToDouble(a ->
-                        a.charge().coefficient().entered().map(Entered::value).orElse(0.0) * extentMillimoles())
+        return Reagent.of(acids).stream()
+                .filter(r -> acidsAndBases.of(r.portions().get(0)).weakAcid() > 0)
+                .mapToDouble(r -> r.usedMillimoles(extentMillimoles()))
                 .sum();
     }
 

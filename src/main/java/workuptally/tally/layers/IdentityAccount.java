@@ -211,9 +211,12 @@ public final class IdentityAccount {
         return Optional.of(new Expected(Math.min(without, with), Math.max(without, with)));
     }
 
-    /** Of a liquid charged by volume whose density was not entered or not read, by the density of the tables; empty without one. */
+    /**
+     * Of a liquid charged by volume whose density was not entered or not read, by the density of the tables; empty without one. The volume
+     * that salts take up has no mass beside theirs.
+     */
     private OptionalDouble grams(String component, Ingredients.Part part) {
-        if (part.grams() > 0 || part.millilitres() <= 0) {
+        if (part.grams() > 0 || part.millilitres() <= 0 || component.equals(Materials.SALTS)) {
             return OptionalDouble.of(part.grams());
         }
         OptionalDouble density = substances.densityGramsPerMillilitre(component);

@@ -55,8 +55,13 @@ public final class LayerAccount {
             layers.put(label, of(label));
         }
         layers.replaceAll((label, layer) -> aliquots.taken(layer, layers));
-        return new CarriedContents(run, graph, layers)
-                .added().values().stream().map(this::withUnknowns).toList();
+        Map<String, LayerTally> carried = new CarriedContents(run, graph, layers).added();
+        CombinedContents combined = new CombinedContents(run, graph, contents);
+        return carried.values().stream()
+                .map(layer -> combined.bounded(layer, carried))
+                .map(layer -> layer.withContents(shares.of(layer.contents())))
+                .map(this::withUnknowns)
+                .toList();
     }
 
     private LayerTally of(String label) {

@@ -19,6 +19,7 @@ import workuptally.tally.amounts.Calibrations;
 import workuptally.tally.amounts.Forms;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.MethodSight;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.MoleRatios;
 import workuptally.tally.amounts.NetMass;
@@ -46,6 +47,7 @@ public final class LotAccount {
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final Forms forms;
+    private final MethodSight sight;
     private final LayerGraph graph;
     private final Omissions omissions;
 
@@ -64,6 +66,7 @@ public final class LotAccount {
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
+        this.sight = new MethodSight(run, molarMasses.substances());
         this.graph = graph;
         this.omissions = omissions;
     }
@@ -175,13 +178,6 @@ public final class LotAccount {
             return Optional.empty();
         }
         Optional<Entered> typed = lot.assayPercent().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
-        if (typed.filter(e -> e.value() <= 0).isPresent()) {
-            omissions.add(
-                    "assay of lot " + lot.label(),
-                    "0 is no result: what the method would have seen is not known",
-                    "the assay of the lot, or the limit as '<x', in Isolated");
-            return Optional.empty();
-        }
         if (typed.isPresent()) {
             return Optional.of(new Fraction(
                     readings.enter(
@@ -203,7 +199,10 @@ public final class LotAccount {
         for (Assay assay : run.assays()) {
             boolean massPercent =
                     assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
-            if (massPercent && assay.sample().equals(lot.label()) && forms.same(assay.substance(), lot.product())) {
+            if (massPercent
+                    && assay.sample().equals(lot.label())
+                    && forms.same(assay.substance(), lot.product())
+                    && sight.sees(assay)) {
                 assay.result()
                         .entered()
                         .filter(e -> e.qualifier() != Qualifier.NOT_DETECTED && e.value() > 0)

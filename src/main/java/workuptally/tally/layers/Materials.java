@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -36,7 +37,8 @@ public final class Materials {
     /** What a charge of low strength holds beside what it is named for, a broth or an extract: a volume of which nothing else is known. */
     static final String REST = "rest of a charge";
 
-    private static final String SOLID = "solid";
+    /** Of a sorbent or a catalyst on its support the rest is no liquid. */
+    private static final Set<String> SOLID = Set.of("solid", "pyrophoric-catalyst");
 
     /** What a hydride has become once a test found none left. */
     static final String QUENCHED = "salts of the quenched hydride";
@@ -106,7 +108,7 @@ public final class Materials {
                         / 1000
                 : grams;
         double rest = grams - named;
-        boolean dilute = rest > named && !substances.material(charge.material()).is(SOLID);
+        boolean dilute = rest > named && SOLID.stream().noneMatch(substances.material(charge.material())::is);
         return dilute
                 ? solute(charge, named, 0)
                         .plus(Ingredients.of(REST, 0, millilitres > 0 ? millilitres : rest / WATER_DENSITY))
@@ -140,7 +142,7 @@ public final class Materials {
     }
 
     /** What was poured: a portion without the volume of solids that went into solution, which no rule of filling a funnel counts. */
-    Ingredients poured(Ingredients portion) {
+    public Ingredients poured(Ingredients portion) {
         return portion.share(name -> name.equals(SOLIDS) || name.equals(SALTS) ? 0 : 1);
     }
 

@@ -339,7 +339,7 @@ record Changes(
                         at(l.row(), Headings.NET, l.netGrams()),
                         at(l.row(), Headings.ASSAY, l.assayPercent()),
                         l.relativeStandardUncertaintyPercent(),
-                        l.identityBy(),
+                        l.identity(),
                         at(l.row(), Headings.SECOND_WEIGHING, l.secondWeighingGrams()),
                         l.statedYieldPercent(),
                         l.notes(),

@@ -241,13 +241,15 @@ final class Checks {
         double allowed = Math.max(
                 substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
                 substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
-        boolean isPart = amounts.size() > 1 || !new TypedNumber(amounts.get(0)).isSlipOf(mass.value());
+        // all of it, or a slip of all of it; anything else may be a part that was meant to be one
+        boolean isWhole = Math.abs(mass.value() - poured) <= allowed
+                || amounts.size() == 1 && new TypedNumber(amounts.get(0)).isSlipOf(mass.value());
         return new Check(
                 "mass of layer " + String.join("+", transfers.get(0).layers()) + " against transfer "
                         + transfers.stream().map(Transfer::id).collect(Collectors.joining("+")),
                 mass.value() - poured,
                 -allowed,
-                isPart ? ANYTHING : allowed,
+                isWhole ? allowed : ANYTHING,
                 Math.max(allowed, mass.standardUncertainty()),
                 mass.value());
     }

@@ -27,14 +27,12 @@ final class ContainerEntries {
                 .entered()
                 .ifPresent(g -> all.add(new Entry(BookCell.of(g), g, "gross" + of, Sort.GROSS, container.id())));
         for (Container.Content content : container.contentsThen()) {
-            if (content.massGrams() > 0) {
-                all.add(new Entry(
-                        cell(container, content),
-                        typed(container, content),
-                        content.substance() + " in container " + container.id(),
-                        Sort.NET,
-                        ""));
-            }
+            all.add(new Entry(
+                    cell(container, content),
+                    typed(container, content),
+                    content.substance() + " in container " + container.id(),
+                    Sort.NET,
+                    ""));
         }
         transfers.forEach(t -> all.addAll(BalanceEntries.of(t)));
         return all;

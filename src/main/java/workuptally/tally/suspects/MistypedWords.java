@@ -80,7 +80,7 @@ final class MistypedWords {
         return switch (small) {
             case "mg" -> "µL";
             case "kg" -> "L";
-            case "µl", "ul" -> "mg";
+            case "µl" -> "mg";
             case "l" -> "kg";
             default -> meant.unit();
         };

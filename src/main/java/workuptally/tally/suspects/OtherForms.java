@@ -34,9 +34,7 @@ final class OtherForms {
         for (Product product : run.products()) {
             SaidForm.contradicted(substances.reference(), product.name(), product.formula()).stream()
                     .flatMap(this::adding)
-                    .forEach(added -> added.numbers().stream()
-                            .filter(n -> n == Math.rint(n))
-                            .forEach(n -> named(product, added, n, all)));
+                    .forEach(added -> added.numbers().forEach(n -> named(product, added, n, all)));
         }
         return all;
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.FindingCode;
 import workuptally.report.view.wording.Wording;
 
 /** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
@@ -64,6 +65,25 @@ class LayerConditionsTest {
     @Test
     void identityAloneMeetsIsolation() {
         assertState(State.MET, "R2", WashedRun.book().but("isolated", "Assay", ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "NMR: wrong compound, MISSING, 1",
+        "NMR not clean, MISSING, 1",
+        "pending, MISSING, 1",
+        // the lot's own assay stands for it
+        "?, MET, 0",
+        "smell, MET, 1"
+    })
+    void identityThatIsDeniedOrPutOffLeavesIsolationMissingAndIsAskedAbout(String typed, State state, int findings) {
+        SmallBook book = WashedRun.book().but("isolated", "Identity by", typed);
+        assertState(state, "R2", book);
+        assertEquals(
+                findings,
+                book.book().findings().stream()
+                        .filter(f -> f.code() == FindingCode.IDENTITY_UNCLEAR)
+                        .count());
     }
 
     // R3
@@ -462,5 +482,19 @@ class LayerConditionsTest {
     private static void assertState(State state, String id, SmallBook book) {
         Condition condition = WashedRun.condition(book, id);
         assertEquals(state, condition.state(), Wording.POINT.of(condition.evidence()));
+    }
+
+    @Test
+    void lowerLayerAgainstTheDensitiesLeavesTheIdentityOpen() {
+        // ethyl acetate floats on water; the layer was not weighed, so that only the bench tells which is which
+        SmallBook book = WashedRun.book()
+                .but("layers", "Net", "")
+                .but("workup", "Checked by", "water drop")
+                .but("workup", "Lower layer", "aqueous");
+        assertEquals(State.MET, WashedRun.condition(book, "R1").state());
+        assertEquals(
+                State.MISSING,
+                WashedRun.condition(book.but("workup", "Lower layer", "organic"), "R1")
+                        .state());
     }
 }

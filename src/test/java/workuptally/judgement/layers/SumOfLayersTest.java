@@ -26,7 +26,7 @@ class SumOfLayersTest {
     void largestIsSetApartFirst() {
         // 0.10 + 0.30 + 0.15 = 0.55 g > 0.40 g; without A2 0.25 g.
         SumOfLayers sums = sums("0.10", "0.30", "0.15");
-        assertTrue(sums.isSetApart("A2"));
+        assertTrue(sums.isSetApart("A2", "P"));
         assertEquals(List.of("A1", "A3"), sum(sums).rest());
         assertEquals(0.25, sum(sums).restGrams(), 5e-3);
         assertEquals(0.55, sum(sums).allGrams(), 5e-3);
@@ -43,8 +43,8 @@ class SumOfLayersTest {
     void layerAboveItsOwnLimitDoesNotPushOthersOut() {
         // A1 0.50 g is held on its own; 0.20 + 0.15 = 0.35 g fits.
         SumOfLayers sums = sums("0.50", "0.20", "0.15");
-        assertTrue(sums.isSetApart("A1"));
-        assertFalse(sums.isSetApart("A2"));
+        assertTrue(sums.isSetApart("A1", "P"));
+        assertFalse(sums.isSetApart("A2", "P"));
         assertEquals(List.of("A2", "A3"), sum(sums).rest());
     }
 
@@ -89,16 +89,24 @@ class SumOfLayersTest {
     @Test
     void layerWithoutAnAssayIsNotSetApartSoThatAnotherPasses() {
         // 0.25 + 0.20 = 0.45 g holds A1. Without its assay A2 may hold as much as A1, and A1 stays held.
-        assertTrue(sums("0.25", "0.20").isSetApart("A1"));
-        assertTrue(sums("0.25", "").isSetApart("A1"));
+        assertTrue(sums("0.25", "0.20").isSetApart("A1", "P"));
+        assertTrue(sums("0.25", "").isSetApart("A1", "P"));
         // 0.15 + 0.15 g fits, whatever more there may be in A2.
-        assertFalse(sums("0.15", "").isSetApart("A1"));
+        assertFalse(sums("0.15", "").isSetApart("A1", "P"));
     }
 
     @Test
     void nonDetectMayHoldAsMuchAsALayerThatIsSetApart() {
         // A1 is held, but A2 <0.25 g beside as much of A1 is 0.50 g.
-        assertTrue(sums("0.30", "<0.25").isSetApart("A2"));
+        assertTrue(sums("0.30", "<0.25").isSetApart("A2", "P"));
+    }
+
+    @Test
+    void layerIsSetApartForTheProductThatItHolds() {
+        // 0.10 + 0.30 + 0.15 g of P; of Q nothing was looked for
+        SumOfLayers sums = sums("0.10", "0.30", "0.15");
+        assertTrue(sums.isSetApart("A2", "P"));
+        assertFalse(sums.isSetApart("A2", "Q"));
     }
 
     @Test

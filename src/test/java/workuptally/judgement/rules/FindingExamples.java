@@ -53,6 +53,12 @@ final class FindingExamples {
                 "product-form-mismatch",
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
+        // a base by its character, acid added to its solution in ethyl acetate, and nothing after that sets it free
+        add(
+                "isolated-form-open",
+                Severity.HOLD,
+                clean().with("products", "neutral,,,304", "base,9.0,,304")
+                        .with("workup", "X1,5,rinse,O4,ethyl acetate", "X1,5,acidify,O4,ethyl acetate"));
         add(
                 "below-one-equivalent",
                 Severity.CHECK,

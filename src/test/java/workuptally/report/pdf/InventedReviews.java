@@ -30,6 +30,7 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.LotIdentity;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
@@ -362,7 +363,7 @@ public final class InventedReviews {
                 BLANK,
                 number(97.5),
                 BLANK,
-                "¹H NMR",
+                LotIdentity.shownBy("¹H NMR"),
                 BLANK,
                 BLANK,
                 "",

@@ -318,7 +318,7 @@ class AmountsTest {
                 .isEmpty());
     }
 
-    /** 20 mmol of 50 g/mol are 1.00 g, 1.25 mL at 0.80 g/mL; a density of 0 gives no volume. */
+    /** 20 mmol of 50 g/mol are 1.00 g, 1.25 mL at 0.80 g/mL; without a density there is no volume. */
     @Test
     void liquidEnteredInMillimolesHasAVolume() {
         SmallBook book = second("Actual amount", "20", "Actual unit", "mmol", "Density", "0.80");
@@ -389,6 +389,67 @@ class AmountsTest {
         ChargeAmount amount = charged("Formula", "H2O", "Molar mass", "20", "Actual amount", "18.015");
         assertEquals(1000.0, millimoles(amount), 0.01);
         assertEquals(900.75, amount.asTypedMillimoles().orElseThrow(), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // 18.015 g/mol by the formula of water; a typed one counts beside it from 0.1 % off, either way
+        "18.02, false",
+        "18.00, false",
+        "18.05, true",
+        "17.95, true"
+    })
+    void smallDifferenceOfTheTypedMolarMassIsNone(String typed, boolean differs) {
+        assertEquals(
+                differs,
+                charged("Formula", "H2O", "Molar mass", typed, "Actual amount", "18.015")
+                        .asTypedMillimoles()
+                        .isPresent());
+    }
+
+    @Test
+    void listedMaterialThatNoTheoryRestsOnNeedsNoMolarMass() {
+        // NaBH4: 22.990 + 10.81 + 4 × 1.008 = 37.832 g/mol; 1.00 g = 26.43 mmol
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "sodium borohydride", "Actual amount", "1.00", "Actual unit", "g");
+        assertEquals(26.43, millimoles(book.tally().amounts().get(1)), 0.01);
+        // with a coefficient the theory may rest on it, and its formula is asked for
+        assertTrue(book.but("charges", "Coefficient", "1")
+                .tally()
+                .amounts()
+                .get(1)
+                .amountMillimoles()
+                .isEmpty());
+        assertTrue(book.but("charges", "Coefficient", "")
+                .but("charges", "Material", "unobtainium")
+                .tally()
+                .amounts()
+                .get(1)
+                .amountMillimoles()
+                .isEmpty());
+        // a listed liquid is known by its row also then: aniline, 1.00 g / 93.13 g/mol
+        book.but("charges", "Material", "aniline").but("charges", "Coefficient", "1");
+        assertEquals(10.74, millimoles(book.tally().amounts().get(1)), 0.01);
+    }
+
+    @Test
+    void amountOfSubstanceAsTypedStandsInForASolutionOfUnknownDensity() {
+        SmallBook book = second("Actual amount", "8.70", "Actual unit", "g", "Molarity", "1.2");
+        book.but("charges", "Amount of substance", "12");
+        assertEquals(12.0, millimoles(book.tally().amounts().get(1)), 1e-9);
+        // of a plan nothing was typed to stand in
+        SmallBook plan = second("Planned amount", "8.70", "Planned unit", "g", "Molarity", "1.2")
+                .but("charges", "Amount of substance", "12")
+                .first("charges", "Actual amount", "");
+        assertTrue(plan.tally().amounts().get(1).amountMillimoles().isEmpty());
+    }
+
+    @Test
+    void whatIsMissingIsAskedForInTheColumnThatCounts() {
+        assertTrue(second().tally().notComputed().stream()
+                .anyMatch(n -> n.unlockedBy().equals("Actual amount of R in Charges")));
+        assertTrue(second().first("charges", "Actual amount", "").tally().notComputed().stream()
+                .anyMatch(n -> n.unlockedBy().equals("Planned amount of R in Charges")));
     }
 
     private static double millimoles(ChargeAmount amount) {

@@ -28,6 +28,7 @@ class MassesTest {
         assertEquals(List.of("water", "ethyl acetate", "acetic acid"), List.copyOf(masses.keySet()));
         assertEquals(List.of(12.5, 3.0, 0.25), List.copyOf(masses.values()));
         assertSame(masses, Masses.copyOf(masses));
+        assertEquals(3, masses.size());
     }
 
     @Test

@@ -16,6 +16,16 @@ class MolarMassesTest {
     }
 
     @Test
+    void typedMolarMassStandsInForAFormulaThatCannotBeRead() {
+        assertEquals(
+                100,
+                of(SmallBook.reaction().but("charges", "Formula", "Xy2Q"))
+                        .of("S")
+                        .orElseThrow(),
+                1e-12);
+    }
+
+    @Test
     void typedMolarMassStandsWithoutAFormula() {
         assertEquals(100, of(SmallBook.reaction()).of("S").orElseThrow(), 1e-12);
     }

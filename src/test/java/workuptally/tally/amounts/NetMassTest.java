@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Limits;
+import workuptally.model.Lot;
 import workuptally.tally.RunTally;
 
 class NetMassTest {
@@ -57,6 +62,65 @@ class NetMassTest {
         RunTally tally = tally("Gross", "50.00", "Tare", "smudged");
         assertTrue(tally.lots().get(0).netGrams().isEmpty());
         assertEquals("a weighing cannot be read", tally.notComputed().get(0).because());
+    }
+
+    @Test
+    void emptyVesselHoldsNothing() {
+        assertEquals(0, net("Gross", "32.00", "Tare", "32.00").orElseThrow().value(), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', '', '', not weighed",
+        "'', 32.00, '', gross not recorded",
+        "50.00, '', '', tare not recorded",
+        // the reader says why, and keeps neither
+        "31.00, 32.00, '', a weighing cannot be read",
+        "smudged, 32.00, '', a weighing cannot be read",
+        "50.00, smudged, '', a weighing cannot be read",
+        "'', '', smudged, a weighing cannot be read"
+    })
+    void whatIsMissingIsSaid(String gross, String tare, String net, String because) {
+        Lot lot = lot(gross, tare, net);
+        assertEquals(because, NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams()));
+    }
+
+    @Test
+    void anotherTareThatIsAboveTheGrossLeavesNothing() {
+        Lot light = lot("31.00", "30.00", "");
+        Lot heavy = lot("50.00", "32.00", "");
+        assertEquals(
+                "gross is below tare", NetMass.whyMissing(light.grossGrams(), heavy.tareGrams(), light.netGrams()));
+        assertEquals(
+                Optional.empty(),
+                new NetMass(new Readings(), new InstrumentUncertainty(Limits.defaults()))
+                        .of("C1", light.grossGrams(), heavy.tareGrams(), light.netGrams()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"50.00, '', true", "50.00, 32.00, false", "50.00, smudged, false", "'', '', false"})
+    void grossMayWaitForItsTareAlone(String gross, String tare, boolean waits) {
+        Lot lot = lot(gross, tare, "");
+        assertEquals(waits, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams()));
+    }
+
+    @Test
+    void readingsNameTheirCells() {
+        assertEquals("isolated.csv line 2, Gross, line 2, Tare", place(net("Gross", "50.00", "Tare", "32.00")));
+        assertEquals("isolated.csv line 2, Net", place(net("Net", "17.5")));
+    }
+
+    private static String place(Optional<MeasuredValue> mass) {
+        return mass.orElseThrow().budget().get(0).reading().source().get();
+    }
+
+    private static Lot lot(String gross, String tare, String net) {
+        return SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Gross", gross, "Tare", tare, "Net", net)
+                .but("isolated", "Stated yield", "80")
+                .run()
+                .lots()
+                .get(0);
     }
 
     private static Optional<MeasuredValue> net(String... weighing) {

@@ -38,6 +38,32 @@ class PooledReadingsTest {
     }
 
     @Test
+    void amountsArePooledAsTheMassesAre() {
+        // over 200 g/mol: 5.1 mmol on the mean, 5 mmol of the larger of two that do not agree
+        assertEquals(
+                5.1, pooled("1.00", "1.04").amountMillimoles().orElseThrow().value(), 1e-12);
+        assertEquals(
+                5.0, pooled("0.50", "1.00").amountMillimoles().orElseThrow().value(), 1e-12);
+        assertFalse(pooled("1.00", "1.04").evidence().contains("agree"));
+        assertTrue(pooled("0.50", "1.00").evidence().endsWith("which do not agree"));
+    }
+
+    @Test
+    void nonDetectIsHeldAgainstTheLowEndOfAResult() {
+        // 1.00 − 2 × 0.02 = 0.96 g
+        assertEquals(Rests.OWN_READING, pooled("1.00", "<0.97").rests());
+        assertEquals(Rests.DISPUTED_READINGS, pooled("1.00", "<0.95").rests());
+        assertEquals(Rests.DISPUTED_READINGS, pooled("<0.95", "1.00").rests());
+    }
+
+    @Test
+    void resultsApartByTheirUncertaintyAgree() {
+        // u = 0.02 and 0.0212 g: up to 2 × 0.02914 = 0.0583 g apart
+        assertEquals(Rests.OWN_READING, pooled("1.00", "1.058").rests());
+        assertEquals(Rests.DISPUTED_READINGS, pooled("1.00", "1.06").rests());
+    }
+
+    @Test
     void secondLowerResultNeverLowersTheBound() {
         assertEquals(
                 pooled("1.00").upperBoundGrams().orElseThrow(),

@@ -63,4 +63,30 @@ class WeakMethodsTest {
                 found.upperBoundGrams().orElseThrow(),
                 1e-6);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TLC", "LC-MS"})
+    void countsAgainstWhereItFindsClearlyMore(String method) {
+        // 1.2 mg/mL by HPLC beside 20 mg/mL: more than twice as much, of 50 mL 1.0 g
+        Content disputed = content(book("HPLC", "1.2")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", method, "Result", "20", "Unit", "mg/mL"));
+        assertEquals(Content.Rests.DISPUTED_READINGS, disputed.rests());
+        assertEquals(1.0, disputed.massGrams().orElseThrow().value(), 1e-9);
+        assertEquals(
+                Content.Rests.OWN_READING,
+                content(book("HPLC", "1.2")
+                                .row(
+                                        "assays",
+                                        "Sample",
+                                        "A1",
+                                        "Substance",
+                                        "P",
+                                        "Method",
+                                        method,
+                                        "Result",
+                                        "1.5",
+                                        "Unit",
+                                        "mg/mL"))
+                        .rests());
+    }
 }

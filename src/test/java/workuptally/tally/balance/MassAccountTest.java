@@ -42,6 +42,24 @@ class MassAccountTest {
     }
 
     @Test
+    void solventOfAReagentSolutionCounts() {
+        // 50.0 g of a solution of T in THF, 40 % of it T: 30.0 g THF beside 90 g ethyl acetate
+        SmallBook book = worked().row(
+                        "charges",
+                        "Material",
+                        "phenylmagnesium bromide in THF",
+                        "Role",
+                        "reagent",
+                        "Actual amount",
+                        "50.0")
+                .but("charges", "Actual unit", "g")
+                .but("charges", "Molar mass", "200")
+                .but("charges", "Assay", "40");
+        assertEquals(120.0, balance(book).organicSolventGrams(), 1e-6);
+        assertEquals(18.0, balance(book).evaporationAllowanceGrams(), 1e-6);
+    }
+
+    @Test
     void withoutOrganicSolventTheGapHasNoShareOfIt() {
         assertTrue(balance(worked("water")).gapPercentOfOrganic().isEmpty());
     }

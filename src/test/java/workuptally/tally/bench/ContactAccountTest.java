@@ -49,19 +49,14 @@ class ContactAccountTest {
     void aQuenchInANamedFunnelHasToFitIntoIt() {
         // all that was charged, 100 mL of it solvent, and 60 mL in 100 mL; without a funnel the quench is made in an
         // open flask
-        Contact contact = contacts(washed("100")
-                        .but("workup", "Operation", "quench")
-                        .but("workup", "Gives organic", "")
-                        .but("workup", "Gives aqueous", "")
-                        .but("workup", "Gives other", "RM"))
-                .get(0);
-        assertTrue(contact.fillPercent() >= 160, contact::toString);
-        assertTrue(contacts(washed("")
-                        .but("workup", "Operation", "quench")
-                        .but("workup", "Gives organic", "")
-                        .but("workup", "Gives aqueous", "")
-                        .but("workup", "Gives other", "RM"))
-                .isEmpty());
+        Contact contact = contacts(quenched("100")).get(0);
+        assertEquals(160, contact.fillPercent(), 0.01);
+        assertEquals(
+                220,
+                contacts(quenched("100").but("workup", "Portions", "2")).get(0).volumeMillilitres(),
+                0.01);
+        assertEquals(List.of(), contacts(quenched("")));
+        assertEquals(List.of(), contacts(quenched("100").but("workup", "Volume", "")));
     }
 
     @Test
@@ -95,6 +90,80 @@ class ContactAccountTest {
         assertTrue(contact.gasExpected());
         assertEquals(50, contact.fillLimitPercent(), 1e-9);
         assertEquals(2, contact.loadsNeeded());
+    }
+
+    @Test
+    void fullToTheLimitIsOneLoad() {
+        // 160 mL is two thirds of 240 mL; a millilitre more is not
+        assertEquals(1, contacts(washed("240")).get(0).loadsNeeded());
+        assertEquals(
+                2, contacts(washed("240").but("workup", "Volume", "61")).get(0).loadsNeeded());
+    }
+
+    @Test
+    void funnelThatIsNotRecordedTakesOneLoad() {
+        // 160 mL in four loads of 40 mL: 60 mL nominal, 100 mL of the usual ones
+        Contact contact = contacts(washed("").but("workup", "Loads", "4")).get(0);
+        assertEquals(100, contact.funnelMillilitres(), 1e-9);
+        assertEquals(40, contact.fillPercent(), 0.01);
+        // 100 + 105 mL at half with gas ask for 410 mL: 500 mL; 100 + 150 mL fill that to the limit, 1 mL more asks for
+        // 1000
+        assertEquals(500, contacts(gas("", "105")).get(0).funnelMillilitres(), 1e-9);
+        assertEquals(500, contacts(gas("", "150")).get(0).funnelMillilitres(), 1e-9);
+        assertEquals(1000, contacts(gas("", "151")).get(0).funnelMillilitres(), 1e-9);
+    }
+
+    @Test
+    void whereNoFunnelFitsItIsTheLargest() {
+        // 4100 mL at two thirds would take 6150 mL
+        assertEquals(
+                5000,
+                contacts(washed("").but("workup", "Volume", "4000")).get(0).funnelMillilitres(),
+                1e-9);
+    }
+
+    @Test
+    void gasIsThatOfItsStepInLitresOfTheRoom() {
+        // 5 mmol × 24.0551 L/mol at 20 °C and 101.325 kPa; nothing was charged that could give more
+        SmallBook book = gas("500", "60")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Volume", "60")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2");
+        List<Contact> contacts = contacts(book);
+        assertTrue(contacts.get(0).gasExpected());
+        assertEquals(0.120276, contacts.get(0).gasLitresExpected().orElseThrow(), 1e-5);
+        assertEquals(0.120276, contacts.get(0).gasLitresWorst().orElseThrow(), 1e-5);
+        assertFalse(contacts.get(1).gasExpected());
+        assertTrue(contacts.get(1).gasLitresExpected().isEmpty());
+        assertTrue(contacts.get(1).gasLitresWorst().isEmpty());
+        assertEquals(200.0 / 3, contacts.get(1).fillLimitPercent(), 1e-9);
+    }
+
+    @Test
+    void neutralisationWithoutGasKeepsTheUsualLimit() {
+        Contact contact =
+                contacts(gas("500", "60").but("workup", "Material", "1 M NaOH")).get(0);
+        assertFalse(contact.gasExpected());
+        assertEquals(200.0 / 3, contact.fillLimitPercent(), 1e-9);
+    }
+
+    /** 5 mmol of the acid P are found in the hydrogencarbonate that was shaken with 100 mL of ethyl acetate. */
+    private static SmallBook gas(String funnel, String millilitres) {
+        return washed(funnel)
+                .but("workup", "Material", "sat. NaHCO3")
+                .but("workup", "Volume", millilitres)
+                .but("products", "Character", "acid")
+                .but("products", "pKa", "4.2")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "60", "Net", "63.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "5", "Unit", "mmol");
+    }
+
+    private static SmallBook quenched(String funnel) {
+        return washed(funnel)
+                .but("workup", "Operation", "quench")
+                .but("workup", "Gives organic", "")
+                .but("workup", "Gives aqueous", "")
+                .but("workup", "Gives other", "RM");
     }
 
     private static List<Contact> contacts(SmallBook book) {

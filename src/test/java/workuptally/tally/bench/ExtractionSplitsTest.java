@@ -97,4 +97,69 @@ class ExtractionSplitsTest {
     void washHasNoSplitSinceItTakesProductAway() throws Exception {
         assertEquals(List.of(), splits(NEUTRAL, "X1,2,wash,RM,toluene,1,90,0.867,,O1,A1,"));
     }
+
+    /** Water that is shaken with toluene in which the product is, D = 0.25: the ratio of the water is 4. */
+    @Test
+    void extractionWithWaterTurnsTheRatioRound() throws Exception {
+        String acid = "X1,benzoic acid,yes,C7H6O2,1,aniline 1,neutral,,0.25,toluene,";
+        String steps = "X1,2,extract,RM,toluene,1,50,0.867,,O1,A1,\nX1,3,back-extract,O1,water,2,30,0.998,,O2,A2,";
+        List<ExtractionSplit> splits = splits(acid, steps);
+        assertEquals(2, splits.size());
+        ExtractionSplit split = splits.get(1);
+        assertEquals(4, split.ratio(), 1e-12);
+        assertEquals(1.2, split.factor(), 1e-12);
+        // beside twice its mass of hexane the ratio is that of another solvent
+        String thinned = steps.replace("\nX1,3", "\nX1,2.5,dilute,O1,hexane,1,140,0.66,,,,O1\nX1,3");
+        assertEquals(3, splits(acid, thinned).get(1).factor(), 1e-12);
+        String little = steps.replace("\nX1,3", "\nX1,2.5,dilute,O1,hexane,1,20,0.66,,,,O1\nX1,3");
+        assertEquals(1.2, splits(acid, little).get(1).factor(), 1e-12);
+        assertEquals(60, split.totalMillilitres(), 1e-12);
+        double toluene = split.extractedMillilitres();
+        // beside 4.66 g of aniline, 1.02 g/mL (CRC Handbook, from memory)
+        assertEquals(50 + 4.66 / 1.02, toluene, 0.2);
+        assertEquals(100 / Math.pow(1 + 4 * 30 / toluene, 2), split.leftAsPlannedPercent(), 1e-9);
+    }
+
+    /** Of the reaction's 100 mL of water 15 % would still be swelling; where as much again stands there, it is not the planner's to divide. */
+    @Test
+    void solventOfTheReactionInTheExtractingPhaseIsNotDivided() throws Exception {
+        String steps = "X1,1.5,dilute,RM,toluene,1,30,0.867,,,,RM\nX1,2,extract,RM,toluene,1,90,0.867,,O1,A1,";
+        assertEquals(List.of(), splits(NEUTRAL, steps));
+        // 5 mL and the 4.6 mL of aniline beside 90 mL are a tenth
+        assertEquals(1, splits(NEUTRAL, steps.replace(",30,", ",5,")).size());
+    }
+
+    @Test
+    void nothingToDivideHasNoSplit() throws Exception {
+        assertEquals(List.of(), splits(NEUTRAL, "X1,2,extract,RM,toluene,1,0,0.867,,O1,A1,"));
+        assertEquals(List.of(), splits(NEUTRAL, "X1,2,extract,RM,toluene,1,,0.867,,O1,A1,"));
+        // no water to extract
+        assertEquals(
+                List.of(),
+                splits(
+                                NEUTRAL,
+                                "X1,2,extract,RM,toluene,1,90,0.867,,O1,A1,\nX1,3,extract,O1,toluene,1,90,0.867,,O2,A2,")
+                        .stream()
+                        .skip(1)
+                        .toList());
+    }
+
+    @Test
+    void onlyWantedProductsHaveASplit() throws Exception {
+        String two = NEUTRAL + "\nX1,benzanilide,no,C13H11NO,1,aniline 1,neutral,,9,toluene,";
+        List<ExtractionSplit> splits = splits(two, "X1,2,extract,RM,toluene,1,90,0.867,,O1,A1,");
+        assertEquals(
+                List.of("acetanilide"),
+                splits.stream().map(ExtractionSplit::product).toList());
+    }
+
+    @Test
+    void ratioIsKnownToAFactor() throws Exception {
+        ExtractionSplit split =
+                splits(NEUTRAL, "X1,2,extract,RM,toluene,1,90,0.867,,O1,A1,").get(0);
+        double water = split.extractedMillilitres();
+        assertEquals(1.2, split.factor(), 1e-12);
+        assertEquals(100 / (1 + 3.6 * 90 / water), split.leastLeftAsPlannedPercent(), 1e-9);
+        assertEquals(100 / (1 + 2.5 * 90 / water), split.mostLeftAsPlannedPercent(), 1e-9);
+    }
 }

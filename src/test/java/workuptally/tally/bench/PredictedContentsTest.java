@@ -78,6 +78,102 @@ class PredictedContentsTest {
         assertFalse(content(mixed).rests() == Content.Rests.PREDICTION);
     }
 
+    @Test
+    void pHOfABaseIsTakenAtItsLowerEnd() {
+        // pKa 9, pH 9.0 ± 0.1: at 8.9 one part in 1 + 10^0.1 = 2.25893 is neutral, D = 82.5/2.25893 = 36.522, and
+        // 101.974 / (101.974 + 3652.2) of 20.11862 g stay; the extraction before is no help to an acid or base
+        SmallBook base = counted().first("products", "Character", "base").first("products", "pKa", "9");
+        assertEquals(
+                0.54648,
+                content(base.but("layers", "pH", "9.0")).upperBoundGrams().orElseThrow(),
+                2e-5);
+        // half a unit where the pH has no decimal: 1 + 10^0.5 = 4.16228
+        assertEquals(
+                20.11862 * 101.974 / (101.974 + 8250 / 4.16228),
+                content(base.but("layers", "pH", "9")).upperBoundGrams().orElseThrow(),
+                2e-5);
+    }
+
+    @Test
+    void pHOfAnAcidIsTakenAtItsUpperEnd() {
+        // pKa 4.2, pH 4.2 ± 0.1: at 4.3 one part in 1 + 10^0.1 = 2.25893 is neutral
+        SmallBook acid = counted().first("products", "Character", "acid").first("products", "pKa", "4.2");
+        assertEquals(
+                20.11862 * 101.974 / (101.974 + 8250 / 2.25893),
+                content(acid.but("layers", "pH", "4.2")).upperBoundGrams().orElseThrow(),
+                2e-5);
+        assertFalse(content(acid.but("layers", "pH", "<4.2")).rests() == Content.Rests.PREDICTION);
+    }
+
+    @Test
+    void octanolStandsInWithATenfoldReach() {
+        // P = 10^3 over 10 is D = 100: 101.974 / (101.974 + 10000) × 100 / (100 + 10000) of 20.11862 g
+        SmallBook book = counted().first("products", "Partition ratio", "").first("products", "Log P", "3");
+        assertEquals(
+                20.11862 * 101.974 / 10101.974 * 100 / 10100,
+                content(book).upperBoundGrams().orElseThrow(),
+                2e-6);
+    }
+
+    @Test
+    void whatIsNotKnownInWaterIsNotPredicted() {
+        assertFalse(content(counted().first("products", "Partition ratio", "")).rests() == Content.Rests.PREDICTION);
+    }
+
+    @Test
+    void productIsHeldAgainstItsOwnTheoryWhereTheRunHasTwo() {
+        // Q: 100 mmol of 150 g/mol, 15.0 g, with a ratio of its own, 9: D = 7.5
+        SmallBook book = counted()
+                .row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "150", "Coefficient", "1")
+                .but("products", "Partition ratio", "9")
+                .but("products", "Partition solvent", "ethyl acetate");
+        Content other = book.tally().layer("A1").orElseThrow().contents().stream()
+                .filter(c -> c.substance().equals("Q"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                15.0 * 20.11862 / 20 * 101.974 / (101.974 + 750) * 100 / 850,
+                other.upperBoundGrams().orElseThrow(),
+                1e-4);
+    }
+
+    @Test
+    void onlyALayerThatNobodyLookedAtIsPredicted() {
+        SmallBook looked = counted()
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "<0.5", "Unit", "g");
+        Content content = content(looked);
+        assertFalse(content.evidence().contains("partition"), content.evidence());
+        assertEquals(0.5, content.upperBoundGrams().orElseThrow(), 0.1);
+    }
+
+    @Test
+    void predictionNeedsNoBalanceBesideIt() {
+        Content content = content(counted().but("isolated", "Net", ""));
+        assertEquals(AT_MOST_GRAMS, content.upperBoundGrams().orElseThrow(), 2e-6);
+        assertEquals(Content.Rests.PREDICTION, content.rests());
+    }
+
+    @Test
+    void organicLayerIsNotPredicted() {
+        SmallBook book = counted()
+                .row(
+                        "workup",
+                        "Step",
+                        "2.5",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "O2",
+                        "Material",
+                        "hexane",
+                        "Volume",
+                        "10")
+                .but("workup", "Gives organic", "O9")
+                .row("layers", "Layer", "O9", "Phase", "organic", "Volume", "100", "Net", "90.0", "Status", "kept");
+        assertTrue(book.tally().layer("O9").orElseThrow().contents().stream()
+                .noneMatch(c -> c.evidence().contains("partition")));
+    }
+
     private static Content content(SmallBook book) {
         return book.tally().layer("A1").orElseThrow().contents().stream()
                 .filter(c -> c.substance().equals("P"))

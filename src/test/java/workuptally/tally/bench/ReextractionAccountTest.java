@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 
 /** Layer A1 of 100 mL with 2.0 g of product, extracted once before with 50 mL of ethyl acetate; theory 20.0 g. */
@@ -156,6 +158,207 @@ class ReextractionAccountTest {
     @Test
     void measuredZeroHasNothingToGain() {
         assertEquals(List.of(), gains(neutral("4").but("assays", "Result", "0")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // what the step added, mL of it; its volume counts where it is a contact, else half the layer
+        "wash, 30, 30",
+        "extract, 30, 30",
+        "back-extract, 30, 30",
+        "quench, 30, 40",
+        "wash, '', 40"
+    })
+    void portionIsThatOfTheContactElseHalfTheLayer(String operation, String volume, double portion) {
+        // 80 mL with 20 mg/mL: 1.6 g; D = 4
+        Reextraction gain = gains(watered(operation, volume)).get(0);
+        assertEquals("ethyl acetate", gain.solvent());
+        assertEquals(portion, gain.volumeMillilitres(), 1e-9);
+        assertEquals(1.6 * (1 - 1 / (1 + 4 * portion / 80)), gain.gainGrams(), 1e-9);
+        assertEquals(
+                2 * gain.solventGrams(),
+                gains(watered(operation, volume)).get(1).solventGrams(),
+                1e-9);
+    }
+
+    @Test
+    void extractionOfTheRunGivesPortionAndSolventWhereTheStepHasNone() {
+        SmallBook book = watered("quench", "30")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "hexane", "Volume", "11")
+                .row("workup", "Step", "3", "Operation", "extract", "From", "O1", "Material", "water", "Volume", "12")
+                .row(
+                        "workup",
+                        "Step",
+                        "4",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "O1",
+                        "Material",
+                        "toluene",
+                        "Volume",
+                        "13");
+        Reextraction gain = gains(book).get(0);
+        assertEquals("toluene", gain.solvent());
+        assertEquals(13, gain.volumeMillilitres(), 1e-9);
+    }
+
+    @Test
+    void solventIsThatOfTheReactionElseOneThatAStepAdded() {
+        SmallBook book = watered("quench", "30")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "toluene", "Volume", "11");
+        assertEquals("ethyl acetate", gains(book).get(0).solvent());
+        // one that mixes with water, and one that is no solvent but a reagent, are passed over
+        assertEquals(
+                "toluene",
+                gains(book.but("charges", "Material", "methanol")).get(0).solvent());
+        assertEquals(
+                "toluene", gains(book.but("charges", "Role", "reagent")).get(0).solvent());
+        assertEquals(List.of(), gains(watered("quench", "30").but("charges", "Material", "methanol")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"quench, methanol", "acidify, acetic acid", "basify, triethylamine"})
+    void whatAStepAddsToReactIsNoSolventToExtractWith(String operation, String material) {
+        SmallBook book = watered(operation, "30").but("workup", "Material", material);
+        assertEquals("ethyl acetate", gains(book).get(0).solvent());
+        assertEquals(List.of(), gains(book.but("charges", "Material", "water")));
+        // a solvent that made the contact is
+        assertEquals(
+                "toluene",
+                gains(book.but("workup", "Material", "toluene").but("workup", "Operation", "dilute"))
+                        .get(0)
+                        .solvent());
+    }
+
+    @Test
+    void gainBelowTheThresholdIsNotWorthALine() {
+        // 0.1 % of 20 g is 0.02 g. D = 0.019: one portion 2.0 × (1 − 1/1.0095) = 0.0188 g, two 0.0375 g.
+        List<Reextraction> gains = gains(neutral("0.019"));
+        assertEquals(List.of(2), gains.stream().map(Reextraction::portions).toList());
+    }
+
+    @Test
+    void changeOfPHIsProposedWhereItMoreThanDoublesD() {
+        // pKa 4.2: D at pH 2.0 is 59.62; at pH 4.2 it is 30, half of which is more than a doubling would need; at 4.3
+        // 60/(1 + 10^0.1) = 26.6
+        assertTrue(gains(acid("4.2")).stream().allMatch(g -> g.pH().isEmpty()));
+        assertTrue(gains(acid("4.3")).stream().anyMatch(g -> g.pH().isPresent()));
+    }
+
+    @Test
+    void neutralFormOnTheOtherSideOfThePHIsNotProposed() {
+        // O1 and A1 hold 1 mg/mL and 20 mg/mL, D = 0.05, though the acid is neutral at pH 1.0 already: base would take
+        // it to 2.0
+        SmallBook book = acid("1.0").row("layers", "Layer", "O1", "Phase", "organic", "Volume", "50", "Net", "45.00");
+        book.row("assays", "Sample", "O1", "Substance", "P", "Method", "HPLC", "Result", "1", "Unit", "mg/mL");
+        assertEquals(0.05, gains(book).get(0).distributionRatio(), 1e-9);
+        assertTrue(gains(book).stream().allMatch(g -> g.pH().isEmpty()));
+        // and the same of a base at pH 13, neutral above 11.2
+        book.first("products", "Character", "base")
+                .first("products", "pKa", "9.0")
+                .first("layers", "pH", "13.0");
+        assertTrue(gains(book).stream().allMatch(g -> g.pH().isEmpty()));
+    }
+
+    @Test
+    void gainIsHeldAgainstTheTheoryOfItsOwnProduct() {
+        // Q: 100 mmol of 100 g/mol, 10.0 g; 2.0 g of it in the layer and none of P
+        SmallBook book = neutral("4")
+                .row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "100", "Coefficient", "1")
+                .but("products", "Partition ratio", "4")
+                .but("products", "Partition solvent", "ethyl acetate")
+                .but("assays", "Substance", "q");
+        assertEquals(13.3333, gains(book).get(0).gainPercentOfTheory(), 1e-4);
+        assertEquals(2, gains(book).size());
+    }
+
+    @Test
+    void sampleOfTheOrganicLayerTellsItsContent() {
+        SmallBook book = sampled("O1");
+        assertEquals(6.0, gains(book).get(0).distributionRatio(), 1e-9);
+        assertEquals("assays of S1 and A1", gains(book).get(0).origin());
+        // a sample of the aqueous layer does not, nor does a portion that is no sample
+        assertEquals(4.0, gains(sampled("A1")).get(0).distributionRatio(), 1e-9);
+        assertEquals(
+                4.0, gains(book.but("workup", "Operation", "combine")).get(0).distributionRatio(), 1e-9);
+    }
+
+    @Test
+    void onlyAMeasuredContentOfTheSameSubstanceGivesARatio() {
+        SmallBook book = neutral("4")
+                .row("layers", "Layer", "O1", "Phase", "organic", "Volume", "50", "Net", "48.00", "Status", "kept")
+                .row("assays", "Sample", "O1", "Substance", "S", "Method", "HPLC", "Result", "120", "Unit", "mg/mL");
+        assertEquals(4.0, gains(book).get(0).distributionRatio(), 1e-9);
+        assertEquals(
+                4.0,
+                gains(book.but("assays", "Substance", "P").but("assays", "Result", "<120"))
+                        .get(0)
+                        .distributionRatio(),
+                1e-9);
+        // by mass, but the volume it is in is not known
+        assertEquals(
+                4.0,
+                gains(book.but("assays", "Result", "6")
+                                .but("assays", "Unit", "g")
+                                .but("layers", "Volume", ""))
+                        .get(0)
+                        .distributionRatio(),
+                1e-9);
+    }
+
+    @Test
+    void acidThatWouldSetAToxicGasFreeIsNamed() {
+        SmallBook book = acid("8.0")
+                .row("charges", "Material", "sodium cyanide", "Role", "reagent", "Actual amount", "1")
+                .but("charges", "Actual unit", "g");
+        assertTrue(
+                adjusted(book).acidCaution().contains("sodium cyanide"),
+                adjusted(book).acidCaution());
+        assertEquals(
+                List.of(),
+                gains(book).stream()
+                        .filter(g -> g.pH().isEmpty())
+                        .flatMap(g -> g.acidGases().stream())
+                        .toList());
+        // base to set the pH meets no acid
+        book.but("products", "Character", "base").but("products", "pKa", "9.0").but("layers", "pH", "4.0");
+        assertEquals("", adjusted(book).acidCaution());
+    }
+
+    @Test
+    void littleCarbonDioxideIsNotWorthACaution() {
+        // 50 mL of 0.216 mol/L: 10.8 mmol less the 10 that the product took leave 0.8 mmol, below 1 mmol
+        SmallBook book = bicarbonateWash("8.34").but("workup", "Molarity", "0.216");
+        assertEquals(0, adjusted(book).carbonDioxideMillimoles(), 0);
+        // 12 mmol leave 2 mmol, 2 × 0.98983 = 1.97966 mmol
+        assertEquals(1.9797, adjusted(book.but("workup", "Molarity", "0.24")).carbonDioxideMillimoles(), 2e-3);
+    }
+
+    private static SmallBook sampled(String from) {
+        return neutral("4")
+                .row("workup", "Step", "2", "Operation", "sample", "From", from, "Gives other", "S1")
+                .row("layers", "Layer", "S1", "Volume", "1", "Net", "0.95")
+                .row("assays", "Sample", "S1", "Substance", "P", "Method", "HPLC", "Result", "120", "Unit", "mg/mL");
+    }
+
+    /** The 80 mL layer came from water put to a solution in ethyl acetate. */
+    private static SmallBook watered(String operation, String volume) {
+        return neutral("4")
+                .row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "90",
+                        "Actual unit",
+                        "g")
+                .but("workup", "Operation", operation)
+                .but("workup", "Material", "water")
+                .but("workup", "Volume", volume)
+                .but("layers", "Volume", "80");
     }
 
     private static List<Reextraction> gains(SmallBook book) {

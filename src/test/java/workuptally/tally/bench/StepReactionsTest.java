@@ -319,6 +319,267 @@ class StepReactionsTest {
                 .isEmpty());
     }
 
+    @Test
+    void acidPortionsInSeveralRowsAreUsedUpOnce() {
+        // benzoic acid 15 + 15 mmol over 10 mmol of S, coefficient 1 in both rows: 20 mmol left, 30 at worst
+        SmallBook book =
+                benzoic(benzoic(planned("sat. NaHCO3", "25"), "benzoic acid", "15", "1"), "Benzoic acid", "15", "1");
+        StepReaction reaction = reaction(book);
+        assertEquals(20, reaction.toNeutraliseMillimoles(), 1e-9);
+        assertEquals(30, reaction.worstToNeutraliseMillimoles(), 1e-9);
+    }
+
+    @Test
+    void basePortionsInSeveralRowsAreUsedUpOnce() {
+        // pyridine 8 + 8 mmol, 10 used by S: 6 mmol bind 6 of the 20 mmol of acid
+        SmallBook book = benzoic(planned("sat. NaHCO3", "25"), "benzoic acid", "20", "");
+        base(base(book, "pyridine", "8", "1"), "Pyridine", "8", "1");
+        assertEquals(14, reaction(book).toNeutraliseMillimoles(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // pyridine charged mmol, its coefficient, what is left to neutralise of 20 mmol of benzoic acid
+        "5, '', 15",
+        "25, '', 0",
+        "12, 1, 18",
+        "10, 1, 20",
+        "4, 1, 20",
+        "0, '', 20"
+    })
+    void basesThatTheReactionLeavesBindAcidBeforeTheWash(String pyridine, String coefficient, double left) {
+        SmallBook book = benzoic(planned("sat. NaHCO3", "25"), "benzoic acid", "20", "");
+        StepReaction reaction = reaction(base(book, "pyridine", pyridine, coefficient));
+        assertEquals(left, reaction.toNeutraliseMillimoles(), 1e-9);
+        assertEquals(left, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(20, reaction.worstMillimoles(), 1e-9);
+        assertEquals(left > 0, reaction.capacityRatio().isPresent());
+        assertEquals(left > 0, reaction.neededMillilitres().isPresent());
+        assertEquals(left > 0, reaction.neededAtWorstMillilitres().isPresent());
+    }
+
+    @Test
+    void plannedWashThatIsTooSmallGivesTheGasOfOneThatIsNot() {
+        // 10 mL of 1 mol/L against 20 mmol; 20 mL would do, and give 20 mmol; 30 mL at 30 mmol
+        StepReaction reaction = reaction(benzoic(planned("sat. NaHCO3", "10"), "benzoic acid", "30", "1"));
+        assertEquals(20, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(30, reaction.worstMillimoles(), 1e-9);
+        assertEquals(0.5, reaction.capacityRatio().orElseThrow(), 1e-9);
+        assertEquals(20, reaction.neededMillilitres().orElseThrow(), 1e-9);
+        assertEquals(30, reaction.neededAtWorstMillilitres().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void gasIsGivenInLitresOfTheRoomAndInLoads() {
+        // 30 mmol × 24.0551 L/mol = 0.721653 L; 0.481102 L of 20 mmol
+        StepReaction reaction = reaction(
+                benzoic(planned("sat. NaHCO3", "25"), "benzoic acid", "30", "1").but("workup", "Loads", "3"));
+        assertEquals(0.481102, reaction.expectedLitres(), 1e-5);
+        assertEquals(0.721653, reaction.worstLitres(), 1e-5);
+        assertEquals(3, reaction.loads());
+        assertEquals(1, reaction(washed("NaHCO3", "10")).loads());
+    }
+
+    @Test
+    void acidFoundInTheLayerIsNotCountedAgainByItsCharge() {
+        // 30 mmol of benzoic acid charged, 7 of them found in the layer beside 5 mmol of P: 12 mmol
+        SmallBook book = benzoicOfARun(washed("NaHCO3", "20"))
+                .row("assays", "Sample", "A1", "Substance", "benzoic acid", "Method", "HPLC", "Result", "7")
+                .but("assays", "Unit", "mmol")
+                .but("assays", "Formula", "C7H6O2");
+        assertEquals(12, reaction(book).expectedMillimoles(), 1e-9);
+        // without that assay all 30 may have come, before water; after it only mineral acid at worst
+        StepReaction unread = reaction(benzoicOfARun(washed("NaHCO3", "40")));
+        assertEquals(35, unread.expectedMillimoles(), 1e-9);
+        assertEquals(35, unread.worstMillimoles(), 1e-9);
+        SmallBook after = SmallBook.reaction()
+                .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O0")
+                .but("workup", "Gives aqueous", "A0");
+        benzoicOfARun(wash(after, "sat. NaHCO3", "40").but("workup", "From", "O0"));
+        assertEquals(5, reaction(after).worstMillimoles(), 1e-9);
+        // a limit tells no amount, so that the charge counts
+        assertEquals(
+                35,
+                reaction(book.but("assays", "Result", "<7").but("workup", "Volume", "40"))
+                        .expectedMillimoles(),
+                1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // by stoichiometry: three acetic acids and 2-iodobenzoic acid of each periodinane, one acid of each peracid
+        "Dess-Martin periodinane, 3, 12, the oxidant sets free",
+        "mCPBA, 7, 7, the oxidant sets free",
+        "mCPBA, 4, 5, measured in the layer"
+    })
+    void acidThatTheOxidantSetsFreeCountsWhereItIsMoreThanWasMeasured(
+            String oxidant, String millimoles, double acid, String source) {
+        SmallBook book = washed("NaHCO3", "20")
+                .row("charges", "Material", oxidant, "Role", "reagent", "Actual amount", millimoles)
+                .but("charges", "Actual unit", "mmol");
+        StepReaction reaction = reaction(book);
+        assertEquals(acid, reaction.expectedMillimoles(), 1e-9);
+        String words = Wording.POINT.of(reaction.because());
+        assertTrue(words.contains(source), words);
+        assertTrue(words.contains("full conversion"), words);
+    }
+
+    @Test
+    void afterWaterOnlyWhatWasMeasuredCounts() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O0")
+                .but("workup", "Gives aqueous", "A0")
+                .row("charges", "Material", "mCPBA", "Role", "reagent", "Actual amount", "7")
+                .but("charges", "Actual unit", "mmol");
+        hydrogenChloride(wash(book, "sat. NaHCO3", "20").but("workup", "From", "O0"));
+        StepReaction reaction = reaction(book);
+        assertEquals(5, reaction.expectedMillimoles(), 1e-9);
+        // mineral acid may still be there at worst
+        assertEquals(7, reaction.worstMillimoles(), 1e-9);
+        String words = Wording.POINT.of(reaction.because());
+        assertEquals("acids measured in the layer it gave; acid charged went with the water before", words);
+    }
+
+    @Test
+    void acetateAfterWaterMeetsNoMineralAcidButAtWorst() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O0")
+                .but("workup", "Gives aqueous", "A0");
+        hydrogenChloride(wash(book, "1 M sodium acetate", "10").but("workup", "From", "O0"));
+        StepReaction reaction = reaction(book);
+        assertEquals(0, reaction.toNeutraliseMillimoles(), 0);
+        assertEquals(2, reaction.worstToNeutraliseMillimoles(), 1e-9);
+        assertTrue(reaction.capacityRatio().isEmpty());
+        // before any water it meets all 2 mmol
+        StepReaction first = reaction(hydrogenChloride(wash(SmallBook.reaction(), "1 M sodium acetate", "10")));
+        assertEquals(2, first.toNeutraliseMillimoles(), 1e-9);
+        // and in a plan
+        SmallBook plan = planned("1 M sodium acetate", "10").row("charges", "Material", "hydrogen chloride");
+        plan.but("charges", "Formula", "HCl")
+                .but("charges", "Planned amount", "3")
+                .but("charges", "Planned unit", "mmol");
+        assertEquals(3, reaction(plan).toNeutraliseMillimoles(), 1e-9);
+    }
+
+    @Test
+    void whatThePlanRestsOnIsSaid() {
+        String words = Wording.POINT.of(reaction(benzoic(planned("sat. NaHCO3", "25"), "benzoic acid", "30", "1"))
+                .because());
+        assertTrue(words.startsWith("every acid charged"), words);
+        assertTrue(Wording.POINT.of(reaction(washed("NaHCO3", "10")).because()).startsWith("acids measured in"));
+    }
+
+    @Test
+    void hydrogenComesOffWhereWaterFirstComesIn() {
+        // toluene brings no water; the quench after it does, in two loads, and the wash after that finds nothing left
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "NaH", "Role", "reagent", "Molar mass", "24", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "dilute", "From", "RM", "Material", "toluene", "Volume", "20")
+                .row("workup", "Step", "2", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Loads", "2")
+                .row("workup", "Step", "3", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        StepReaction reaction = reaction(book);
+        assertEquals("2", reaction.step().number());
+        assertEquals("H2", reaction.gas());
+        assertEquals(2, reaction.loads());
+        assertEquals(10, reaction.expectedMillimoles(), 1e-9);
+        // 10 mmol × 24.0551 L/mol
+        assertEquals(0.240551, reaction.expectedLitres(), 1e-5);
+        assertEquals(0.240551, reaction.worstLitres(), 1e-5);
+        assertTrue(reaction.neededAtWorstMillilitres().isEmpty());
+    }
+
+    @Test
+    void hydrogenCountsByItsMassAndOtherGasesAreNotReckoned() {
+        // 10 mmol × 2.016 g/mol
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "NaH", "Role", "reagent", "Molar mass", "24", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "20");
+        assertEquals(0.02016, StepReaction.gasGrams(book.tally().evidence().reactions()), 1e-9);
+        assertEquals(0, StepReaction.gasGrams(List.of()), 0);
+        // hydrogen chloride stays in the water
+        assertEquals(
+                0,
+                StepReaction.gasGrams(
+                        plannedWith("POCl3", "water").tally().evidence().reactions()),
+                0);
+    }
+
+    @Test
+    void acidWashNeedsTheVolumeThatTheBasesTake() {
+        // 4 mmol over 1.0 mol/L
+        SmallBook book = wash(SmallBook.reaction(), "1 M HCl", "10")
+                .but("products", "Character", "base")
+                .but("products", "pKa", "9.2")
+                .but("assays", "Result", "4");
+        StepReaction reaction = reaction(book);
+        assertEquals(4, reaction.neededMillilitres().orElseThrow(), 1e-9);
+        assertEquals(4, reaction.neededAtWorstMillilitres().orElseThrow(), 1e-9);
+        assertEquals(10, reaction.washMillimoles(), 1e-9);
+        assertEquals(4, reaction.toNeutraliseMillimoles(), 1e-9);
+        // a limit tells no amount
+        assertTrue(book.but("assays", "Result", "<4")
+                .tally()
+                .evidence()
+                .reactions()
+                .isEmpty());
+        book.but("assays", "Result", "4");
+        // water takes up no base, and an acid is none
+        assertTrue(book.but("workup", "Material", "water")
+                .tally()
+                .evidence()
+                .reactions()
+                .isEmpty());
+        assertTrue(book.but("workup", "Material", "1 M HCl")
+                .but("products", "Character", "acid")
+                .tally()
+                .evidence()
+                .reactions()
+                .isEmpty());
+    }
+
+    /** A plan over 10 mmol of S with a first wash of 1.0 mol/L. */
+    private static SmallBook planned(String material, String millilitres) {
+        return SmallBook.empty()
+                .but("runs", "Status", "planned")
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
+                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Planned amount", "10")
+                .but("charges", "Planned unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", material)
+                .but("workup", "Volume", millilitres)
+                .but("workup", "Molarity", "1.0")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+    }
+
+    private static SmallBook benzoic(SmallBook book, String name, String millimoles, String coefficient) {
+        return book.row("charges", "Material", name, "Role", "reagent", "Molar mass", "122.12")
+                .but("charges", "Coefficient", coefficient)
+                .but("charges", "Planned amount", millimoles)
+                .but("charges", "Planned unit", "mmol");
+    }
+
+    private static SmallBook base(SmallBook book, String name, String millimoles, String coefficient) {
+        return book.row("charges", "Material", name, "Role", "base", "Molar mass", "79.10")
+                .but("charges", "Coefficient", coefficient)
+                .but("charges", "Planned amount", millimoles)
+                .but("charges", "Planned unit", "mmol");
+    }
+
+    private static SmallBook benzoicOfARun(SmallBook book) {
+        return book.row("charges", "Material", "Benzoic acid", "Role", "reagent", "Molar mass", "122.12")
+                .but("charges", "Actual amount", "30")
+                .but("charges", "Actual unit", "mmol");
+    }
+
     private static SmallBook hydrogenChloride(SmallBook book) {
         return book.row("charges", "Material", "hydrogen chloride", "Role", "additive", "Formula", "HCl")
                 .but("charges", "Actual amount", "2")

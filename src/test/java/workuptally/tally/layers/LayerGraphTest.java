@@ -169,6 +169,113 @@ class LayerGraphTest {
         assertEquals(List.of(), graph.faults());
     }
 
+    @Test
+    void whatAnotherStreamJoinedIsNotMadeFromOneAlone() {
+        LayerGraph graph = graph(washed().row("workup", "Step", "3", "Operation", "combine", "From", "A1+A2")
+                .but("workup", "Gives other", "A3")
+                .row("workup", "Step", "4", "Operation", "dry", "From", "O2", "Gives other", "O3")
+                .row("isolated", "Lot", "C1", "Product", "P", "From", "O3"));
+        assertEquals(Set.of("O2", "A2", "O3", "C1"), graph.madeFromAlone("O1"));
+        assertEquals(Set.of("O1", "A1", "O2", "A2", "A3", "O3", "C1"), graph.madeFromAlone("RM"));
+        assertEquals(Set.of(), graph.madeFromAlone("C1"));
+    }
+
+    @Test
+    void aPortionIsQuenchedByAStepThatTakesIt() {
+        LayerGraph graph = graph(washed().row("workup", "Step", "3", "Operation", "quench", "From", "O2")
+                .but("workup", "Gives other", "O3"));
+        assertTrue(graph.isQuenched(Set.of("A1", "O2")));
+        assertFalse(graph.isQuenched(Set.of("A1", "O1")));
+        assertFalse(graph.isQuenched(Set.of()));
+    }
+
+    @Test
+    void stripThatNamesItsRestConsumesItsSource() {
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "strip", "From", "O2", "Gives other", "D1+B1")
+                        .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40.00")
+                        .row("layers", "Layer", "B1", "Phase", "organic", "Net", "10.00"));
+        assertEquals("step 3", graph.consumedBy("O2").orElseThrow());
+        LayerGraph rowless =
+                graph(washed().row("workup", "Step", "3", "Operation", "distil", "From", "O2", "Gives other", "B1"));
+        assertEquals("step 3", rowless.consumedBy("O2").orElseThrow());
+    }
+
+    @Test
+    void lotThatALotCameFromIsItsParent() {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                .row("isolated", "Lot", "P1", "Product", "P", "From", "C1"));
+        assertEquals(Set.of("C1"), graph.parents("P1"));
+        assertEquals(Set.of("O2"), graph.parents("C1"));
+        assertTrue(graph.descendsFromLot("P1"));
+        assertFalse(graph.descendsFromLot("C1"));
+        assertTrue(graph.consumedBy("C1").isEmpty());
+    }
+
+    @Test
+    void reactionMixtureBesideALabelThatNothingGivesIsNoFaultOfItsOwn() {
+        // step 1 used the mixture up; step 3 takes it beside a label that nothing gives
+        assertFault(
+                Kind.UNKNOWN_SOURCE,
+                "O9",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "RM+O9", "Gives other", "O3"));
+        assertFault(
+                Kind.TAKEN_AFTER_CONSUMED,
+                "RM",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "RM+O2", "Gives other", "O3"));
+        assertFault(
+                Kind.TAKEN_AFTER_CONSUMED,
+                "RM",
+                washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                        .row("workup", "Step", "3", "Operation", "dry", "From", "RM+C1", "Gives other", "O3"));
+    }
+
+    @Test
+    void rinseMayGiveALabelAgain() {
+        assertEquals(
+                List.of(),
+                graph(washed().row("workup", "Step", "3", "Operation", "rinse", "From", "A1", "Gives other", "O2"))
+                        .faults());
+    }
+
+    @Test
+    void aSampleThatWasUsedUpIsNoContradiction() {
+        SmallBook sampled =
+                washed().row("workup", "Step", "3", "Operation", "sample", "From", "O2", "Gives other", "Q1");
+        assertEquals(
+                List.of(),
+                graph(sampled.row("layers", "Layer", "Q1", "Phase", "organic", "Status", "used up"))
+                        .faults());
+        assertFault(
+                Kind.SAID_CONSUMED,
+                "A1",
+                washed().row("layers", "Layer", "A1", "Phase", "aqueous", "Status", "used up"));
+        assertFault(
+                Kind.SAID_KEPT, "O1", washed().row("layers", "Layer", "O1", "Phase", "organic", "Status", "to reuse"));
+        assertEquals(
+                List.of(),
+                graph(washed().row("layers", "Layer", "O1", "Phase", "organic", "Status", "lost"))
+                        .faults());
+    }
+
+    @Test
+    void aFaultSaysWhereItShows() {
+        List<GraphFault> faults = graph(SmallBook.reaction()
+                        .row("workup", "Step", "1", "Operation", "combine", "From", "X", "Gives other", "Y")
+                        .row("workup", "Step", "2", "Operation", "combine", "From", "Y", "Gives other", "X"))
+                .faults();
+        GraphFault cycle =
+                faults.stream().filter(f -> f.kind() == Kind.CYCLE).findFirst().orElseThrow();
+        assertEquals("Y ← X ← Y", cycle.label());
+        assertEquals("2", cycle.by());
+        assertEquals("workup.csv line 3, From", cycle.place().inWords());
+        GraphFault unknown = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O9"))
+                .faults()
+                .get(0);
+        assertEquals("lot C1", unknown.by());
+        assertEquals("isolated.csv line 2, From", unknown.place().inWords());
+    }
+
     private static void assertFault(Kind kind, String label, SmallBook book) {
         List<GraphFault> faults = graph(book).faults();
         assertEquals(List.of(kind), faults.stream().map(GraphFault::kind).toList());

@@ -151,6 +151,122 @@ class LotAccountTest {
         assertTrue(lots.get(1).endsWorkup());
     }
 
+    @Test
+    void assaysThatAgreeAreTheirMean() {
+        // 2 % each: 90 and 92 differ by less than both leave open
+        LotTally lot = lot(massPercent(massPercent(crude(), "90"), "92"));
+        assertEquals(0.91, lot.productFraction().orElseThrow().value(), 1e-9);
+        assertEquals(YieldBasis.ASSAY, lot.basis());
+    }
+
+    @Test
+    void assaysThatDoNotAgreeAreAnUpperLimit() {
+        LotTally lot = lot(massPercent(massPercent(crude(), "95"), "60"));
+        assertEquals(0.95, lot.productFraction().orElseThrow().value(), 1e-9);
+        assertEquals(YieldBasis.UPPER_LIMIT, lot.basis());
+        // one in the middle does not reconcile them, nor does a limit
+        assertEquals(
+                0.95,
+                lot(massPercent(massPercent(massPercent(crude(), "60"), "78"), "95"))
+                        .productFraction()
+                        .orElseThrow()
+                        .value(),
+                1e-9);
+        LotTally limit = lot(massPercent(massPercent(crude(), "<96"), "95"));
+        assertEquals(0.96, limit.productFraction().orElseThrow().value(), 1e-9);
+        assertEquals(YieldBasis.UPPER_LIMIT, limit.basis());
+        LotTally onlyLimit = lot(massPercent(crude(), "<96"));
+        assertEquals(YieldBasis.UPPER_LIMIT, onlyLimit.basis());
+    }
+
+    @Test
+    void assaysOfNothingOfAnotherUnitOrLotAreNone() {
+        assertTrue(lot(massPercent(crude(), "0")).productFraction().isEmpty());
+        assertTrue(lot(massPercent(crude(), "nd")).productFraction().isEmpty());
+        assertTrue(lot(massPercent(crude(), "90").but("assays", "Unit", "mg/mL"))
+                .productFraction()
+                .isEmpty());
+        assertTrue(lot(massPercent(crude(), "90").but("assays", "Substance", "S"))
+                .productFraction()
+                .isEmpty());
+        assertTrue(lot(massPercent(crude(), "90").but("assays", "Sample", "C2"))
+                .productFraction()
+                .isEmpty());
+    }
+
+    private static boolean says(SmallBook book, String what, String unlockedBy) {
+        return book.tally().notComputed().stream()
+                .anyMatch(n -> n.what().equals(what) && n.unlockedBy().equals(unlockedBy));
+    }
+
+    @Test
+    void anAssayOfNothingIsNoResult() {
+        // the reader refuses 0: what the method would have seen is not known
+        assertTrue(lot(massPercent(crude().but("isolated", "Assay", "0"), "90"))
+                .pureGrams()
+                .isEmpty());
+        // not detected leaves the rows of Assays
+        assertEquals(
+                0.9,
+                lot(massPercent(crude().but("isolated", "Assay", "nd"), "90"))
+                        .productFraction()
+                        .orElseThrow()
+                        .value(),
+                1e-9);
+    }
+
+    @Test
+    void aMassThatIsMissingSaysWhichCellWouldGiveIt() {
+        assertTrue(says(crude().but("isolated", "Net", ""), "mass of lot C1", "Gross and Tare of lot C1 in Isolated"));
+        assertTrue(says(
+                crude().but("isolated", "Net", "").but("isolated", "Gross", "93.00"),
+                "mass of lot C1",
+                "Tare of lot C1 in Isolated"));
+        assertFalse(
+                crude().tally().notComputed().stream().anyMatch(n -> n.what().equals("mass of lot C1")));
+    }
+
+    @Test
+    void uncertaintyOfAnAssayIsItsPartOfTheResult() {
+        // 3 % of 95 %
+        LotTally lot =
+                lot(crude().but("isolated", "Assay", "95").but("isolated", "Relative standard uncertainty", "3"));
+        assertEquals(0.0285, lot.productFraction().orElseThrow().standardUncertainty(), 1e-9);
+    }
+
+    @Test
+    void aLotOfTwoProductsIsNoYieldOfEither() {
+        List<LotTally> lots = crude().row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "150")
+                .row("isolated", "Lot", "C1", "Product", "Q", "Stage", "crude", "Net", "18.00")
+                .row("isolated", "Lot", "C2", "Product", "P", "Stage", "crude", "Net", "9.00")
+                .tally()
+                .lots();
+        assertTrue(lots.get(0).overTheoryPercent().isEmpty());
+        assertTrue(lots.get(1).overTheoryPercent().isEmpty());
+        assertEquals(45.0, lots.get(2).overTheoryPercent().orElseThrow().value(), 1e-9);
+    }
+
+    @Test
+    void aLotOfNoProductIsNoPartOfTheory() {
+        LotTally lot = lot(crude().but("isolated", "Product", "S"));
+        assertTrue(lot.overTheoryPercent().isEmpty());
+        assertTrue(lot(crude().first("charges", "Actual amount", ""))
+                .overTheoryPercent()
+                .isEmpty());
+    }
+
+    @Test
+    void aCropOfAnotherProductDoesNotFollowThisCrude() {
+        List<LotTally> lots = crude().row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "150")
+                .row("isolated", "Lot", "K1", "Product", "Q", "Stage", "crop", "Net", "2.00")
+                .row("isolated", "Lot", "K2", "Product", "P", "Stage", "", "Net", "2.00")
+                .tally()
+                .lots();
+        assertTrue(lots.get(1).endsWorkup());
+        assertTrue(lots.get(2).endsWorkup());
+        assertTrue(lot(crude().but("isolated", "Stage", "purified")).endsWorkup());
+    }
+
     private static SmallBook crude() {
         return SmallBook.reaction().row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "18.00");
     }

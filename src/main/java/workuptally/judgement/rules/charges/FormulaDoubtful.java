@@ -78,7 +78,8 @@ public final class FormulaDoubtful implements RunRule {
                     findings,
                     row,
                     Phrase.of("read '{}' as the formula of {}, whose atoms cannot be counted", formula, name),
-                    Phrase.of("a formula such as C13H12O, a salt or hydrate behind a dot: C9H13N·HCl"));
+                    Phrase.of(
+                            "a formula such as C13H12O, with O for oxygen and Cl for chlorine; a salt or hydrate behind a dot: C9H13N·HCl"));
         }
     }
 

@@ -16,6 +16,7 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.YieldBasis;
 
@@ -38,7 +39,7 @@ public final class CountedTwice implements RunRule {
                 String key = assay.sample() + "|" + assay.substance().toLowerCase(Locale.ROOT);
                 Assay before = first.putIfAbsent(key, assay);
                 if (before != null) {
-                    twice(findings, tally, before, assay);
+                    twice(findings, tally, book, before, assay);
                 }
             }
         }
@@ -46,7 +47,7 @@ public final class CountedTwice implements RunRule {
         return findings.list();
     }
 
-    private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
+    private static void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -72,7 +73,7 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
-        } else {
+        } else if (counts(before, book) && counts(assay, book)) {
             findings.add(
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
@@ -82,6 +83,10 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
         }
+    }
+
+    private static boolean counts(Assay assay, Book book) {
+        return new AssayResults(book.limits()).counts(assay);
     }
 
     private static boolean isDisputed(RunTally tally, Assay assay) {

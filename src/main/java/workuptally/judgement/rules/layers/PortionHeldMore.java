@@ -2,11 +2,14 @@ package workuptally.judgement.rules.layers;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
 import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -19,6 +22,7 @@ import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.FoundDownstream;
+import workuptally.tally.bench.Contact;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -26,6 +30,9 @@ import workuptally.tally.layers.LayerTally;
  * difference. No balance counts such a portion, so that a wrong dilution factor or volume of it shows nowhere else.
  */
 public final class PortionHeldMore implements RunRule {
+
+    /** Above what volumes that are not additive, and a rough pipette, explain (common practice). */
+    private static final double FAR_MORE = 1.2;
 
     @Override
     public List<FindingCode> codes() {
@@ -46,6 +53,8 @@ public final class PortionHeldMore implements RunRule {
                 Optional<FoundDownstream.Amount> found = held.flatMap(c -> downstream.of(layer.label(), product));
                 if (found.isPresent()) {
                     judge(tally, layer, held.get(), found.get(), factor, findings);
+                } else if (held.isEmpty()) {
+                    byContact(tally, layer, product, downstream, findings);
                 }
             }
         }
@@ -88,6 +97,51 @@ public final class PortionHeldMore implements RunRule {
                 Phrase.of(
                         "Look at the dilution factor, unit and volume of this assay, then at weighing and assay of {}.",
                         String.join(", ", found.labels())));
+    }
+
+    /** A portion assayed by strength and never measured holds no more than its strength times all that stood in the funnel. */
+    private static void byContact(
+            RunTally tally, LayerTally layer, Product product, FoundDownstream downstream, FindingList findings) {
+        OptionalDouble funnel = tally.contacts().stream()
+                .filter(c -> c.step().gives().contains(layer.label()))
+                .mapToDouble(Contact::volumeMillilitres)
+                .max();
+        Optional<Entered> strength = tally.run().assays().stream()
+                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(product.name()))
+                .filter(a -> a.unit()
+                        .filter(u -> u == Assay.Unit.MILLIGRAMS_PER_MILLILITRE)
+                        .isPresent())
+                .flatMap(a -> a.result().entered().stream())
+                .filter(r -> r.qualifier() == Qualifier.EXACT)
+                .findFirst();
+        if (funnel.isEmpty() || strength.isEmpty() || layer.volumeMillilitres().isPresent()) {
+            return;
+        }
+        double most = strength.get().value() * funnel.getAsDouble() / 1000;
+        Optional<FoundDownstream.Amount> found = downstream
+                .of(layer.label(), product)
+                .filter(f -> f.grams().value() - f.grams().oneSidedReach() > FAR_MORE * most);
+        if (found.isPresent()) {
+            findings.add(
+                    FindingCode.PORTION_HELD_MORE,
+                    Severity.CHECK,
+                    strength.get().place(),
+                    Phrase.of(
+                            "portion {} of {} mg/mL held {} of {} at most, in all {} of the funnel; but {} of it was found in {},"
+                                    + " which was made of it alone",
+                            layer.label(),
+                            strength.get().asTyped(),
+                            Figure.bound(most, "g"),
+                            product.name(),
+                            Figure.decimals(funnel.getAsDouble(), 0, "mL"),
+                            Figure.digits(found.get().grams().value(), 3, "g"),
+                            String.join(", ", found.get().labels())),
+                    Phrase.of("at least what was found in what came of it"),
+                    "conservation of mass",
+                    Phrase.of(
+                            "Look at sample name, dilution factor and unit of this assay, then at weighing and assay of {}.",
+                            String.join(", ", found.get().labels())));
+        }
     }
 
     private static Place place(RunTally tally, LayerTally layer, Content held) {

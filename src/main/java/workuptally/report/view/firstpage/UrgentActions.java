@@ -216,11 +216,20 @@ final class UrgentActions {
                 }
             }
         }
-        String recover = gain > 0
-                ? "; one more extraction brings " + numbers.significant(gain, 2) + "\u00A0g"
-                : "; recover it, or say why not";
+        String recover =
+                gain > 0 ? "; one more extraction brings " + numbers.significant(gain, 2) + "\u00A0g" : remedy(sorted);
         String text = "Keep " + kept(items, sorted, UrgentAction.MOST_CHARACTERS - 5 - recover.length()) + recover;
         return ranked(3, text, FindingCode.LAYER_HOLDS_PRODUCT, sorted, worthIt);
+    }
+
+    /** What nobody measured is measured first, and not recovered on a guess. */
+    private static String remedy(List<UrgentItem> items) {
+        if (items.stream().allMatch(UrgentItem::isAssayed)) {
+            return "; recover it, or say why not";
+        }
+        boolean none = items.stream().noneMatch(UrgentItem::isAssayed);
+        boolean one = items.size() == 1 && items.get(0).subjects().size() == 1;
+        return !none ? "; recover it, or assay what was not" : one ? "; assay it" : "; assay them";
     }
 
     /** The layers with the product in each run, the most first; of many runs their names, and with more than a line holds their number. */
@@ -230,7 +239,7 @@ final class UrgentActions {
         }
         List<String> parts = sorted.stream()
                 .map(item -> item.run().id() + "\u00A0" + String.join(",\u00A0", item.subjects()) + "\u00A0"
-                        + numbers.significant(item.grams(), 2) + "\u00A0g")
+                        + (item.isAssayed() ? numbers.significant(item.grams(), 2) + "\u00A0g" : "not assayed"))
                 .toList();
         String all = String.join("; ", parts);
         if (all.length() <= room) {

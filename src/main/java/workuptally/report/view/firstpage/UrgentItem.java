@@ -44,6 +44,14 @@ record UrgentItem(RunReview run, List<Finding> findings, List<String> subjects) 
         return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
     }
 
+    /** Whether anything was measured in the layers it is about. */
+    boolean isAssayed() {
+        return run.tally().layers().stream()
+                .filter(layer -> subjects.contains(layer.label()))
+                .flatMap(layer -> layer.contents().stream())
+                .anyMatch(content -> content.massGrams().isPresent() || content.isOwnEvidence());
+    }
+
     /** The runs of items. */
     static List<String> runs(List<UrgentItem> items) {
         return items.stream().map(i -> i.run().id()).toList();

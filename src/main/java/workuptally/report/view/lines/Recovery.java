@@ -9,6 +9,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.tally.amounts.CompetingProducts;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
@@ -82,13 +83,28 @@ public record Recovery(
                 Closure.worst(run.tally().closures()));
     }
 
+    /** Of products that compete for one partner one counts, as the found ones share it: what each found is of its own theory adds up. */
     private static double theoryGrams(RunReview run) {
         return run.tally().theory().stream()
-                .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().wanted())
-                .map(Theory.ProductTheory::massGrams)
-                .mapToDouble(m -> m.value())
+                .flatMap(
+                        t -> CompetingProducts.of(run.tally().run(), run.tally().amounts(), t).stream())
+                .mapToDouble(group -> theoryGrams(run, group))
                 .sum();
+    }
+
+    private static double theoryGrams(RunReview run, List<Theory.ProductTheory> competing) {
+        double found = 0;
+        double share = 0;
+        double most = 0;
+        for (Theory.ProductTheory product : competing) {
+            double grams = yieldOf(run, product.product())
+                    .map(y -> y.massGrams().value())
+                    .orElse(0.0);
+            found += grams;
+            share += grams / product.massGrams().value();
+            most = Math.max(most, product.massGrams().value());
+        }
+        return share > 0 ? found / share : most;
     }
 
     private static boolean hasLot(RunReview run) {

@@ -1,0 +1,136 @@
+package workuptally.book.words;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What people enter as evidence that a lot is its product: {@code 1H NMR}, {@code mp 121 °C (lit. 122)}, {@code pending},
+ * {@code NMR: wrong compound}; by the words of {@code identity-words.csv}.
+ *
+ * <p>Evidence is taken for such only where every word beside it is known: what is not understood may say that it is another substance.
+ */
+public final class IdentityWords {
+    /** What an entry amounts to. */
+    public enum Meaning {
+        /** No entry. */
+        NOTHING,
+        /** Names evidence, and nothing beside it that could say otherwise. */
+        EVIDENCE,
+        /** Holds something that is not understood, or names no evidence. */
+        UNKNOWN,
+        /** Denies the identity or puts it off. */
+        OPEN
+    }
+
+    /**
+     * An entry as read.
+     *
+     * @param meaning what it amounts to
+     * @param words the words that decided, where it is unknown or open; else empty
+     */
+    public record Read(Meaning meaning, String words) {}
+
+    private static final Pattern NO_ENTRY = Pattern.compile("[-/?.]{1,3}|(?i:n/?a|n\\.a\\.)|");
+    private static final Map<String, String> MEANINGS = meanings();
+    private static final Pattern WORDS = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\d])(?:" + alternatives(row -> !row.equals("impurity")) + ")(?![\\p{L}\\d])");
+
+    /** Nothing, traces or less than half of something else beside the product. */
+    private static final String LITTLE =
+            "(?:no|without|free (?:of|from)|kein\\p{L}*|ohne|sans|pas de|aucune?|traces? (?:of )?|Spuren(?: von)?"
+                    + "|residual|minor|little|some|(?:[<~] ?|ca\\.? ?)?[0-4]?\\d(?:[.,]\\d+)? ?%(?: of)?)";
+
+    private static final Pattern LITTLE_IMPURITY = Pattern.compile("(?iu)(?<![\\p{L}\\d])" + LITTLE
+            + " ?(?:(?:visible|detectable|residual|remaining|mehr) )?(?:" + alternatives("impurity"::equals)
+            + ")(?: (?:left|remaining|visible|seen|detected|observed|sichtbar))?(?![\\p{L}\\d])");
+
+    /** The same of one or two words that no list has: {@code 5 % ethyl acetate}. */
+    private static final Pattern LITTLE_ELSE = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\d])"
+                    + "(?:traces? of|Spuren von|residual|[0-4]?\\d(?:[.,]\\d+)? ?%(?: of)?) \\p{L}+(?: \\p{L}+)?(?![\\p{L}\\d])");
+
+    /** A word that could say something: names and codes have capitals or digits. */
+    private static final Pattern PLAIN_WORD = Pattern.compile("\\p{Ll}[\\p{Ll}'-]{2,}");
+
+    private static final Pattern FIRST_WORD = Pattern.compile("\\p{Lu}\\p{Ll}{2,}");
+
+    private IdentityWords() {}
+
+    private static Map<String, String> meanings() {
+        Map<String, String> meanings = new HashMap<>();
+        WordRow.all("identity-words.csv").stream()
+                .filter(row -> !row.cell("means").equals("impurity"))
+                .forEach(row -> row.words("words").forEach(word -> meanings.put(key(word), row.cell("means"))));
+        return Map.copyOf(meanings);
+    }
+
+    private static String key(String word) {
+        return word.replaceAll("[ -]", "").toLowerCase(Locale.ROOT);
+    }
+
+    /** Words of some meanings, the longest first, since one may begin another: {@code to}, {@code to do}. */
+    private static String alternatives(Predicate<String> meanings) {
+        return WordRow.all("identity-words.csv").stream()
+                .filter(row -> meanings.test(row.cell("means")))
+                .flatMap(row -> row.words("words").stream())
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .map(word -> Stream.of(word.split(" ")).map(Pattern::quote).collect(Collectors.joining("[ -]?")))
+                .collect(Collectors.joining("|"));
+    }
+
+    /**
+     * Reads an entry.
+     *
+     * @param product name of the lot's product, which may stand in it
+     */
+    public static Read read(String typed, String product) {
+        String text = Unit.raisedDigitsDown(TypedText.plain(typed));
+        if (NO_ENTRY.matcher(text).matches()) {
+            return new Read(Meaning.NOTHING, "");
+        }
+        if (NumberWords.meanNothing(text) || NumberWords.meanNotDetected(text)) {
+            return new Read(Meaning.OPEN, text);
+        }
+        String unnamed = product.isBlank()
+                ? text
+                : Pattern.compile("(?iu)(?<![\\p{L}\\d])" + Pattern.quote(product) + "(?![\\p{L}\\d])")
+                        .matcher(text)
+                        .replaceAll(" ");
+        String rest = LITTLE_IMPURITY.matcher(unnamed).replaceAll(" ");
+        if (rest.indexOf('?') >= 0) {
+            return new Read(Meaning.OPEN, "?");
+        }
+        Matcher words = WORDS.matcher(rest);
+        boolean evidence = false;
+        while (words.find()) {
+            // letters that only look alike in lower case are none of a list's
+            String meaning = MEANINGS.getOrDefault(key(words.group()), "denies");
+            if (meaning.equals("denies")) {
+                return new Read(Meaning.OPEN, words.group());
+            }
+            evidence |= meaning.equals("evidence");
+        }
+        return evidence
+                ? unknownWord(LITTLE_ELSE.matcher(rest).replaceAll(" "))
+                        .map(word -> new Read(Meaning.UNKNOWN, word))
+                        .orElseGet(() -> new Read(Meaning.EVIDENCE, ""))
+                : new Read(Meaning.UNKNOWN, text);
+    }
+
+    private static Optional<String> unknownWord(String text) {
+        return Stream.of(WORDS.matcher(text).replaceAll(" ").split("[\\s,;:=+&/]+"))
+                .map(word -> word.replaceAll("^[^\\p{L}\\d]+|[^\\p{L}\\d]+$", ""))
+                .filter(word -> PLAIN_WORD.matcher(word).matches()
+                        || text.strip().startsWith(word)
+                                && FIRST_WORD.matcher(word).matches())
+                .findFirst();
+    }
+}

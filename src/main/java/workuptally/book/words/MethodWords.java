@@ -1,0 +1,33 @@
+package workuptally.book.words;
+
+import java.util.Set;
+import java.util.regex.Pattern;
+import workuptally.model.Assay.Method;
+
+/**
+ * What stands beside a method of analysis and takes its calibration back, so that it gives no content: {@code HPLC uncalibrated},
+ * {@code GC (area %)}, {@code HPLC, old calibration} (common practice, in English, German and French).
+ */
+public final class MethodWords {
+    /** Methods whose results are worth what their calibration is. */
+    private static final Set<Method> CALIBRATED = Set.of(Method.HPLC, Method.GC, Method.NMR, Method.QNMR);
+
+    private static final Pattern TAKES_BACK = Pattern.compile(
+            "(?<!\\p{L})(?:uncalibrat|(?:not|no|without|w/o|un|non|nicht|ohne|keine?|sans|pas)[ -]*(?:d[’'e] ?)?(?:yet )?(?:re)?(?:calib|kalib|étalon|etalon|standard|response|linear|valid)"
+                    + "|un(?:kalib|valid|correct)|non[ -]?étalon"
+                    + "|(?:old|expired|last|previous|wrong|failed|alte[nrs]?|abgelaufene?[nrs]?|ancienne?|vieille) (?:calib|kalib|étalon|curve|standard|response)"
+                    + "|(?:calib|kalib|étalon)\\p{L}* (?:is |was |war |ist )?(?:old|expired|failed|missing|invalid|alt|abgelaufen|fehlt|ungültig|périmé)"
+                    + "|area|flächen?|flaechen?|aire|LCAP|GCAP|normali[sz]|a ?%|a/a|rel\\.? ?%"
+                    + "|estimat|guess|rough|approx|geschätzt|schätz|grob|ungefähr|estim[ée]"
+                    + "|semi|qualitativ|screening|by eye|visual|invalid|ungültig)"
+                    + "|% ?(?:a|area)(?!\\p{L})",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+    private MethodWords() {}
+
+    /** True where nothing beside the word of a method takes back what it gives. */
+    public static boolean leave(Method method, String typed) {
+        return !CALIBRATED.contains(method)
+                || !TAKES_BACK.matcher(TypedText.plain(typed)).find();
+    }
+}

@@ -1,0 +1,174 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.chemistry.AcidBase;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Lot;
+import workuptally.model.Phrase;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.LayerGraph;
+
+/**
+ * A base that was isolated after acid had been added to it, or from acidic water, and an acid the other way round, while the formula of the
+ * theory is that of the free substance: what was weighed is likely its salt, and yield and balance are too high by the mass of the ion.
+ */
+public final class IsolatedAsIon implements RunRule {
+    private static final Set<Operation> MEETS_WATER =
+            Set.of(Operation.QUENCH, Operation.EXTRACT, Operation.WASH, Operation.BACK_EXTRACT);
+
+    private static final String CARBON = "C";
+
+    /** Of the usual salts of acids and of bases. */
+    private static final List<String> METALS = List.of("Na", "K", "Li");
+
+    private static final List<String> HALOGENS = List.of("Cl", "Br", "I");
+
+    private final Substances substances;
+    private final Reference reference;
+
+    /** With the reference data in force. */
+    public IsolatedAsIon(Substances substances) {
+        this.substances = substances;
+        this.reference = substances.reference();
+    }
+
+    @Override
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ISOLATED_FORM_OPEN);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Run run = tally.run();
+        if (run.status() == Run.Status.PLANNED) {
+            return findings.list();
+        }
+        Set<String> told = new LinkedHashSet<>();
+        for (Lot lot : run.lots()) {
+            Optional<Product> product = run.product(lot.product())
+                    .filter(p -> isAcidOrBase(p) && !isShownAsSalt(run, p) && told.add(lot.label() + "|" + p.name()));
+            Optional<Step> left = product.flatMap(p -> leftAsIon(run, lot, p));
+            if (left.isPresent()) {
+                boolean acid = product.get().character().get() == Product.Character.ACID;
+                findings.add(
+                        FindingCode.ISOLATED_FORM_OPEN,
+                        Severity.HOLD,
+                        lot.row().at("Product"),
+                        Phrase.of(
+                                "lot {} of the {} {} comes from what step {} left {}, and theory is of {}",
+                                lot.label(),
+                                acid ? "acid" : "base",
+                                product.get().name(),
+                                left.get().number(),
+                                acid ? "basic" : "acidic",
+                                product.get().formula()),
+                        Phrase.of("theory in the form that is isolated: free, or as its salt"),
+                        FindingList.PRACTICE,
+                        Phrase.of(
+                                "Settle which form was weighed: enter the formula of the salt in Products, or the step that"
+                                        + " set it free. A row in Corrections settles it."));
+            }
+        }
+        return findings.list();
+    }
+
+    private static boolean isAcidOrBase(Product product) {
+        return product.character().filter(c -> c != Product.Character.NEUTRAL).isPresent();
+    }
+
+    /** The step that last decided between free substance and ion on the way to a lot, where that makes an ion of it. */
+    private Optional<Step> leftAsIon(Run run, Lot lot, Product product) {
+        Set<String> way = way(run, lot);
+        boolean base = product.character().get() == Product.Character.BASE;
+        Optional<Step> ion = Optional.empty();
+        for (Step step : run.orderedSteps()) {
+            if (step.gives().stream().noneMatch(way::contains)) {
+                continue;
+            }
+            Optional<Operation> operation = step.operation();
+            boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent();
+            boolean basified = operation.filter(o -> o == Operation.BASIFY).isPresent();
+            boolean aqueous = step.given().aqueous().stream().anyMatch(way::contains);
+            Optional<Entered> pH = step.pHAfter().entered();
+            if (pH.isPresent() && product.pKa().entered().isPresent()) {
+                boolean ionised = isIon(product, pH.get().value());
+                // beside water an organic layer holds what is not ionised, whatever its pH: another rule asks about
+                // that
+                boolean besideWater = MEETS_WATER.contains(operation.orElse(Operation.FILTER)) && !aqueous;
+                ion = ionised && !besideWater ? Optional.of(step) : Optional.empty();
+            } else if (acidified || basified) {
+                ion = acidified == base ? Optional.of(step) : Optional.empty();
+            } else if (operation.filter(MEETS_WATER::contains).isPresent() && !aqueous) {
+                ion = Optional.empty();
+            }
+        }
+        return ion;
+    }
+
+    /** Labels of all portions that a lot was made from, and its own. */
+    private static Set<String> way(Run run, Lot lot) {
+        LayerGraph graph = LayerGraph.of(run);
+        Set<String> way = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(List.of(lot.label()));
+        open.addAll(lot.from());
+        while (!open.isEmpty()) {
+            String next = open.remove(0);
+            if (way.add(next)) {
+                open.addAll(graph.parents(next));
+            }
+        }
+        return way;
+    }
+
+    private boolean isIon(Product product, double pH) {
+        double acid = AcidBase.ionisedAcidFraction(
+                product.pKa().entered().orElseThrow().value(), pH);
+        double ionised = product.character().get() == Product.Character.ACID ? acid : 1 - acid;
+        return ionised > substances.value(Threshold.IONISED);
+    }
+
+    /** True where name or formula are those of a salt: by its word, as an adduct, or by an element that only the ion brings. */
+    private boolean isShownAsSalt(Run run, Product product) {
+        if (reference.saltForm(product.name()).isPresent()
+                || product.formula().isBlank()
+                || product.formula().matches(".*[.\u00B7*].*")) {
+            return true;
+        }
+        Map<String, Double> own = elements(product.formula());
+        return METALS.stream().anyMatch(own::containsKey)
+                || HALOGENS.stream()
+                        .filter(own::containsKey)
+                        .anyMatch(element -> run.charges().stream()
+                                .map(c -> elements(c.formula()))
+                                .noneMatch(parts -> parts.containsKey(CARBON) && parts.containsKey(element)));
+    }
+
+    private static Map<String, Double> elements(String formula) {
+        try {
+            return formula.isBlank() ? Map.of() : Formula.parse(formula).composition();
+        } catch (IllegalFormulaException e) {
+            return Map.of();
+        }
+    }
+}

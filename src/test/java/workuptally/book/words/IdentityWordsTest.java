@@ -1,0 +1,105 @@
+package workuptally.book.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.book.words.IdentityWords.Meaning;
+
+/** Entries under "Identity by" as benches write them (common practice; invented). */
+class IdentityWordsTest {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1H NMR",
+                "¹H NMR",
+                "NMR",
+                "1H-NMR (CDCl3, 400 MHz)",
+                "1H NMR; melting point",
+                "melting point",
+                "mp 121–122 °C (lit. 122 °C)",
+                "Schmp. 210 °C (Zers.)",
+                "1H, 13C NMR; HRMS",
+                "1H/13C NMR, IR",
+                "LC-MS m/z 210 [M+H]+",
+                "ESI-MS: 210.1 (calc. 210.09)",
+                "TLC vs authentic sample",
+                "GC retention time",
+                "HPLC, tR 4.2 min",
+                "NMR OK",
+                "NMR clean",
+                "1H NMR as expected",
+                "1H NMR matches lit. (Smith 2011)",
+                "1H NMR, no starting material",
+                "1H NMR (no SM left)",
+                "1H NMR, 2 % starting material",
+                "1H NMR, 5 % ethyl acetate",
+                "1H NMR, traces of EtOAc",
+                "1H NMR of crude",
+                "1H NMR: 4-(4-fluorobenzoyl)morpholine",
+                "1H NMR: methyl benzoate",
+                "NMR KL-123-A",
+                "X-ray structure",
+                "Smp. und NMR",
+                "RMN 1H",
+                "[α]D −12.3 (c 1.0, CHCl3)",
+                "1H NMR (DMSO-d6); rotamers",
+                "mixed melting point with authentic material"
+            })
+    void evidenceIsTakenForSuch(String typed) {
+        assertEquals(new IdentityWords.Read(Meaning.EVIDENCE, ""), IdentityWords.read(typed, "Methyl benzoate"), typed);
+    }
+
+    @Test
+    void nameOfAProductOfOneLetterIsNoPartOfAWord() {
+        assertEquals(Meaning.EVIDENCE, IdentityWords.read("HPLC, mp", "P").meaning());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "pending",
+                "1H NMR pending",
+                "NMR tomorrow",
+                "NMR Friday",
+                "NMR submitted",
+                "to do",
+                "tbd",
+                "not yet",
+                "none",
+                "no",
+                "kein",
+                "noch offen",
+                "NMR folgt",
+                "en attente",
+                "NMR not clean",
+                "NMR unclear",
+                "1H NMR?",
+                "1H NMR: wrong compound",
+                "1H NMR shows starting material",
+                "60 % starting material",
+                "1H NMR does not match lit.",
+                "1H NMR: mixture",
+                "NMR Zersetzung",
+                "MS negative",
+                "probably NMR",
+                "mp 98 °C, should be 121",
+                "unknown"
+            })
+    void whatDeniesOrPutsOffLeavesItOpen(String typed) {
+        assertEquals(Meaning.OPEN, IdentityWords.read(typed, "").meaning(), typed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-", "?", "–", "n/a"})
+    void marksAreBlanks(String typed) {
+        assertEquals(Meaning.NOTHING, IdentityWords.read(typed, "").meaning(), typed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"smell", "colour", "Looks nice", "KL", "1H NMR: dimer", "1H NMR of the anhydride", "ok"})
+    void whatIsNotUnderstoodIsNoEvidence(String typed) {
+        assertEquals(Meaning.UNKNOWN, IdentityWords.read(typed, "").meaning(), typed);
+    }
+}

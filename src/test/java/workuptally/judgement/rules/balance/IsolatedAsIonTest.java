@@ -1,0 +1,70 @@
+package workuptally.judgement.rules.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.model.FindingCode;
+
+/** A lot of a base of pKa 9 or an acid of pKa 4 that leaves the workup after one last step. */
+class IsolatedAsIonTest {
+    private static SmallBook book(String character, String operation, String pH) {
+        return SmallBook.reaction()
+                .but("products", "Character", character)
+                .but("products", "Formula", "C13H19N")
+                .but("products", "pKa", character.equals("base") ? "9" : "4")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", operation, "From", "O1", "Gives other", "M1")
+                .but("workup", "pH after", pH)
+                .row("workup", "Step", "3", "Operation", "filter", "From", "M1", "Gives other", "C1+L1")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "M1", "Net", "18.0");
+    }
+
+    private static boolean asked(SmallBook book) {
+        return book.reviewOfRun().findings().stream().anyMatch(f -> f.code() == FindingCode.ISOLATED_FORM_OPEN);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "base, acidify, , true",
+        "base, basify, , false",
+        "acid, basify, , true",
+        "acid, acidify, , false",
+        "base, dilute, 3, true",
+        "base, dilute, 8.5, false",
+        "acid, dilute, 11, true",
+        "acid, acidify, 1, false",
+        "neutral, acidify, 1, false"
+    })
+    void lastStepDecides(String character, String operation, String pH, boolean asked) {
+        assertEquals(asked, asked(book(character, operation, pH == null ? "" : pH)));
+    }
+
+    @Test
+    void saltThatIsNamedOrShownIsNotAskedAbout() {
+        assertEquals(false, asked(book("base", "acidify", "").but("products", "Formula", "C13H20ClN")));
+        assertEquals(false, asked(book("base", "acidify", "").but("products", "Formula", "C13H19N.HCl")));
+        // chlorine that the substrate brings is no sign of a salt
+        assertEquals(
+                true,
+                asked(book("base", "acidify", "")
+                        .but("products", "Formula", "C13H18ClN")
+                        .first("charges", "Formula", "C7H5ClO")));
+    }
+
+    @Test
+    void waterThatComesLaterDecidesAnew() {
+        SmallBook book = book("base", "acidify", "")
+                .row("workup", "Step", "4", "Operation", "basify", "From", "C1", "Gives other", "C2")
+                .row("isolated", "Lot", "C2", "Product", "P", "Stage", "purified", "From", "C1", "Net", "15.0");
+        assertEquals(
+                1,
+                book.reviewOfRun().findings().stream()
+                        .filter(f -> f.code() == FindingCode.ISOLATED_FORM_OPEN)
+                        .count());
+    }
+}

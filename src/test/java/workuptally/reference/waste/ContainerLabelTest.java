@@ -1,0 +1,96 @@
+package workuptally.reference.waste;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.reference.Reference;
+
+/** Labels of waste containers as laboratories write them (common practice, invented): what they are for, and what they keep out. */
+class ContainerLabelTest {
+    private static final WasteStreams STREAMS = Reference.load().streams();
+
+    private static ContainerLabel read(String label) {
+        return STREAMS.ofLabel(label);
+    }
+
+    private static WasteStream stream(String key) {
+        return STREAMS.find(key).orElseThrow();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'aqueous, acidic', aqueous-acidic, ''",
+        "'Aqueous, neutral or saline', aqueous-neutral, ''",
+        "aqueous - NO ACIDS, aqueous-neutral, aqueous-acidic",
+        "aqueous (no acid), aqueous-neutral, aqueous-acidic",
+        "'aqueous, not acidic', aqueous-neutral, aqueous-acidic",
+        "'aqueous, not acidic or basic', aqueous-neutral, aqueous-acidic aqueous-basic",
+        "acid-free aqueous, aqueous-neutral, aqueous-acidic",
+        "non-acidic aqueous, aqueous-neutral, aqueous-acidic",
+        "'aqueous, free of acid', aqueous-neutral, aqueous-acidic",
+        "'wässrig, keine Säuren', aqueous-neutral, aqueous-acidic",
+        "'wässrig, säurefrei', aqueous-neutral, aqueous-acidic",
+        "aqueux sans acide, aqueous-neutral, aqueous-acidic",
+        "'aqueux, pas d''acides', aqueous-neutral, aqueous-acidic",
+        "'aqueous; acids not allowed', aqueous-neutral, aqueous-acidic",
+        "'aqueous, no solvents', aqueous-neutral, non-halogenated-organic",
+        "keine Säuren, '', aqueous-acidic",
+        "no acids, '', aqueous-acidic",
+        "'aqueous, acidic, no cyanide', aqueous-acidic, cyanide-azide",
+        "aqueous acidic (cyanide-free), aqueous-acidic, cyanide-azide",
+        "'aqueous, acidic, cyanidfrei', aqueous-acidic, cyanide-azide",
+        "'aqueous, acidic; keep away from cyanide', aqueous-acidic, cyanide-azide",
+        "'aqueous, no cyanide, acidic', aqueous-acidic, cyanide-azide",
+        "'aqueous, no bases, metals or oxidisers', aqueous-neutral, aqueous-basic aqueous-heavy-metal oxidiser",
+        "'aqueous acidic, non-halogenated', aqueous-acidic, halogenated-organic",
+        "aqueous acidic without halogens, aqueous-acidic, halogenated-organic",
+        "not halogenated, non-halogenated-organic, halogenated-organic",
+        "no halogenated solvents, non-halogenated-organic, halogenated-organic",
+        "solvents without halogen, non-halogenated-organic, halogenated-organic",
+        "nonhalogenated, non-halogenated-organic, halogenated-organic",
+        "Lösemittel halogenfrei, non-halogenated-organic, halogenated-organic",
+        "chlorfrei, non-halogenated-organic, ''",
+        "'non-halogenated, no oxidisers', non-halogenated-organic, halogenated-organic oxidiser",
+        "solvants non halogénés, non-halogenated-organic, halogenated-organic",
+        "halogenated solvents, halogenated-organic, ''",
+        "'Waste No. 3, acidic', aqueous-acidic, ''",
+        "'can no 5 basic', aqueous-basic, ''",
+        "nonane and other solvents, non-halogenated-organic, ''"
+    })
+    void denialsAreReadAsWhatIsKeptOut(String label, String stream, String keptOut) {
+        ContainerLabel read = read(label);
+        assertEquals(stream, read.stream().map(WasteStream::key).orElse(""));
+        assertEquals(
+                keptOut, read.keptOut().stream().map(WasteStream::key).sorted().collect(Collectors.joining(" ")));
+        assertFalse(read.unread(), read::toString);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "aqueous, no DCM",
+                "aqueous, acidic, NO organics",
+                "aqueous, not for HNO3",
+                "aqueous, no acids, metals and bases",
+                "halogenated: no",
+                "solvents, no"
+            })
+    void aDenialThatIsNotUnderstoodIsSaid(String label) {
+        assertTrue(read(label).unread(), label);
+    }
+
+    @Test
+    void whatIsKeptOutIsKeptOutUnderEachNameOfIt() {
+        assertTrue(STREAMS.isKeptOut(stream("aqueous-acidic"), stream("aqueous-acidic")));
+        assertTrue(STREAMS.isKeptOut(stream("mercury"), stream("aqueous-heavy-metal")));
+        assertTrue(STREAMS.isKeptOut(stream("aqueous-organic"), stream("non-halogenated-organic")));
+        assertFalse(STREAMS.isKeptOut(stream("aqueous-organic"), stream("halogenated-organic")));
+        assertFalse(STREAMS.isKeptOut(stream("aqueous-basic"), stream("aqueous-acidic")));
+    }
+}
