@@ -89,11 +89,7 @@ final class OtherHeadings {
 
     /** Of the columns that are lacking those that could take what stands in a column; no net where gross and tare stand. */
     private List<SchemaColumn> missed(List<SchemaColumn> lacking, int column) {
-        List<RawCell> below = raw.rows().stream()
-                .filter(row -> row.row() > candidate.row().row())
-                .flatMap(row -> row.cell(column).stream())
-                .filter(cell -> !cell.isBlank())
-                .toList();
+        List<RawCell> below = cellsBelow(column);
         boolean numbers = below.stream().anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number);
         List<String> headed =
                 candidate.first().keySet().stream().map(SchemaColumn::heading).toList();
@@ -102,10 +98,6 @@ final class OtherHeadings {
                 .filter(c -> isNumber(c) ? numbers : !numbers && !below.isEmpty())
                 .filter(c -> !(weighed && c.heading().equals("Net")))
                 .toList();
-    }
-
-    private static boolean isNumber(SchemaColumn column) {
-        return column.kind() == SchemaColumn.Kind.NUMBER || column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT;
     }
 
     private void reportStruck(RawCell cell) {
