@@ -242,12 +242,16 @@ final class BookAssembly {
 
     /** A sheet whose name only nearly is that of a table is asked about; others are the user's own. */
     private void nameOtherSheets() {
+        List<Table> lacking = Schema.TABLES.stream()
+                .filter(table -> source.sheetName(table).isEmpty())
+                .filter(table -> lists.stream().noneMatch(list -> list.feeds(table)))
+                .toList();
         for (String sheet : source.names()) {
             String name = source.ownName(sheet);
             if (aliases.table(name).isPresent() || isList(sheet) || isList(name) || ReadMeSheet.NAME.equals(name)) {
                 continue;
             }
-            Optional<Table> meant = NearMiss.table(name);
+            Optional<Table> meant = NearMiss.table(name).or(() -> NearMiss.everydayTable(name, lacking));
             if (meant.isEmpty()) {
                 log.leaveAlone("sheet " + BookWords.tidy(sheet));
                 continue;

@@ -68,6 +68,69 @@ class LeftAloneTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "charges.csv, Weighed, 7.0, Actual amount",
+        "charges.csv, Amount used (g), 7.0, Actual amount",
+        "charges.csv, Mass (g), 7.0, Actual amount",
+        "charges.csv, Einwaage, 7.0, Actual amount",
+        "charges.csv, Weighed, by hand, ''",
+        "charges.csv, Unit, g, Actual unit",
+        "assays.csv, Conc. (mg/mL), 1.2, Result",
+        "assays.csv, Value, 1.2, Result",
+        "assays.csv, Found, 1.2, Result",
+        "assays.csv, Found, by KL, ''",
+        "isolated.csv, Empty (g), 95.1, Tare",
+        "isolated.csv, Full (g), 105.1, Gross",
+        "isolated.csv, HPLC (%), 97.5, Assay",
+        "isolated.csv, Weight (g), 10.0, Net",
+        "isolated.csv, 'Gross,Tare,Weight', '105.1,95.1,10.0', ''",
+        "layers.csv, V (mL), 55, Volume",
+        "layers.csv, pH-Wert, 7, pH",
+        "layers.csv, Shelf, 7, ''",
+        "workup.csv, Volume per portion (mL), 25, Volume",
+        "workup.csv, Total volume (mL), 50, Volume",
+        "workup.csv, Aqueous, A1, Gives aqueous",
+        "workup.csv, Aqueous, 3, ''"
+    })
+    void anEverydayWordIsAskedAboutWhereWhatItCanMeanIsMissed(String file, String heading, String cell, String meant)
+            throws IOException {
+        String keys = switch (file) {
+            case "isolated.csv" -> "Run,Lot,Product;R1,D1,benzoic acid";
+            case "layers.csv" -> "Run,Layer;R1,A1";
+            case "charges.csv" -> "Run,Material;R1,benzoic acid";
+            case "assays.csv" -> "Run,Sample;R1,A1";
+            default -> "Run,Step,Operation,From;R1,1,wash,RM";
+        };
+        write(file, keys.replace(";", "," + heading + "\n") + "," + cell + "\n");
+        Book book = read();
+        if (meant.isEmpty()) {
+            assertEquals(List.of(), codes(book));
+            return;
+        }
+        assertEquals("heading-near-miss", codes(book).get(0));
+        assertTrue(
+                Wording.POINT.of(book.findings().get(0).expected()).contains("heading " + meant + ","),
+                book.findings()::toString);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "HPLC.csv, 1",
+        "Analysis.csv, 1",
+        "Steps.csv, 1",
+        "Workup steps.csv, 1",
+        "Layers week 3.csv, 1",
+        "Fractions.csv, 1",
+        "Layer decisions.csv, 0",
+        "Analysis of costs.csv, 0",
+        "Lots.csv, 0"
+    })
+    void aSheetWithAnEverydayNameIsAskedAboutWhereTheTableIsLacking(String name, int times) throws IOException {
+        write(name, "Run,Sample\nR1,A1\n");
+        assertEquals(times, codes(read()).size());
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"Gross, g", "Gross g", "GROSS [g]", "Gross/g", "gross (mg)"})
     void headingThatDiffersInMarksAndUnitIsRead(String heading) throws IOException {
         write("isolated.csv", "Run,Lot,Product,\"" + heading + "\"\nR1,D1,benzoic acid,12.5\n");

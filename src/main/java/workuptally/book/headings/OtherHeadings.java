@@ -1,6 +1,7 @@
 package workuptally.book.headings;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -65,7 +66,9 @@ final class OtherHeadings {
             if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched || number) {
                 continue;
             }
-            Optional<SchemaColumn> meant = NearMiss.column(cell.text(), lacking);
+            Optional<SchemaColumn> near = NearMiss.column(cell.text(), lacking);
+            Optional<SchemaColumn> meant =
+                    near.or(() -> NearMiss.everyday(cell.text(), missed(lacking, cell.column())));
             if (meant.isEmpty()) {
                 log.leaveAlone(raw.sheet() + ": " + BookWords.tidy(cell.text()));
                 continue;
@@ -76,9 +79,25 @@ final class OtherHeadings {
                     "",
                     candidate.place(raw, cell),
                     "a heading '" + BookWords.tidy(cell.text()) + "', whose column was not read",
-                    "the heading " + meant.get().heading() + ", if that is meant",
+                    "the heading " + meant.get().heading() + ", if that is meant"
+                            + (near.isPresent() || meant.get().help().isEmpty()
+                                    ? ""
+                                    : ": " + meant.get().help().toLowerCase(Locale.ROOT)),
                     "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
         }
+    }
+
+    /** Of the columns that are lacking those that could take what stands in a column; no net where gross and tare stand. */
+    private List<SchemaColumn> missed(List<SchemaColumn> lacking, int column) {
+        List<RawCell> below = cellsBelow(column);
+        boolean numbers = below.stream().anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number);
+        List<String> headed =
+                candidate.first().keySet().stream().map(SchemaColumn::heading).toList();
+        boolean weighed = headed.contains("Gross") && headed.contains("Tare");
+        return lacking.stream()
+                .filter(c -> isNumber(c) ? numbers : !numbers && !below.isEmpty())
+                .filter(c -> !(weighed && c.heading().equals("Net")))
+                .toList();
     }
 
     private void reportStruck(RawCell cell) {

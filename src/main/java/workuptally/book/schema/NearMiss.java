@@ -94,6 +94,30 @@ public final class NearMiss {
                         .findFirst();
     }
 
+    /**
+     * The column that an everyday word over what is not read can mean, {@code Weighed}.
+     *
+     * @param columns those that the table of the book has no heading for and that could take what stands below
+     */
+    public static Optional<SchemaColumn> everyday(String heading, List<SchemaColumn> columns) {
+        String typed = words(BookWords.tidy(heading).replaceAll("[(\\[].*", " "));
+        return columns.stream()
+                .filter(column -> NearWords.canMean(typed, words(column.heading())))
+                .findFirst();
+    }
+
+    /**
+     * The table that an everyday name of a sheet can mean, {@code HPLC}.
+     *
+     * @param lacking tables that the book does not have
+     */
+    public static Optional<Table> everydayTable(String name, List<Table> lacking) {
+        String typed = words(BookWords.tidy(name));
+        return lacking.stream()
+                .filter(table -> NearWords.canMeanTable(typed, table.name().toLowerCase(Locale.ROOT)))
+                .findFirst();
+    }
+
     private static boolean isNear(String typed, String own) {
         return typed.equals(own)
                 || OTHER_WORDS.getOrDefault(own, List.of()).contains(typed)

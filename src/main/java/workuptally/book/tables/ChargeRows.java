@@ -1,15 +1,76 @@
 package workuptally.book.tables;
 
 import java.util.Optional;
+import workuptally.book.words.BookWords;
+import workuptally.book.words.Unit;
+import workuptally.model.Amount;
 import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
 
 /** Reads the Charges table. */
 public final class ChargeRows {
-    private ChargeRows() {}
+    private final RunIndex runs;
+    private Optional<RunParts> above = Optional.empty();
+
+    private ChargeRows(RunIndex runs) {
+        this.runs = runs;
+    }
 
     public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row)
-                .ifPresent(run -> row.label("Material").ifPresent(name -> run.charges.add(charge(row, name)))));
+        ChargeRows charges = new ChargeRows(runs);
+        rows.forEach(charges::read, charges::leaveOut);
+    }
+
+    private void read(TableRow row) {
+        Optional<RunParts> run = runs.of(row);
+        if (run.isEmpty()) {
+            above.filter(r -> row.isBlank("Run") && !row.holdsOnly("Run")).ifPresent(r -> r.charges.add(unread(row)));
+            return;
+        }
+        above = run;
+        Optional<String> material = row.label("Material");
+        if (material.isPresent()) {
+            run.get().charges.add(charge(row, material.get()));
+        } else if (row.isBlank("Material")) {
+            run.get().charges.add(unread(row));
+        }
+    }
+
+    /** A row of the run, by its id or its neighbour, that was left out: nobody knows what and how much was charged. */
+    private void leaveOut(TableRow row) {
+        runs.find(plain(row, "Run")).or(() -> above).ifPresent(run -> run.charges.add(unread(row)));
+    }
+
+    /** What stands under a heading, unjudged. */
+    private static String plain(TableRow row, String heading) {
+        return row.cell(heading).map(cell -> BookWords.tidy(cell.text())).orElse("");
+    }
+
+    /** A charge of which nothing is known but, where its role stands under its heading, the material. */
+    private static Charge unread(TableRow row) {
+        Optional<Charge.Role> role = BookWords.find(Charge.Role.values(), plain(row, "Role"));
+        String material = role.isPresent() ? plain(row, "Material") : "";
+        Field unreadable = Field.NoNumber.UNREADABLE;
+        return new Charge(
+                material.isEmpty() ? "unread charge in row " + row.place().row() : material,
+                role,
+                "",
+                unreadable,
+                role.equals(Optional.of(Charge.Role.SOLVENT)) ? Field.NoNumber.BLANK : unreadable,
+                Optional.empty(),
+                Optional.of(new Amount(unreadable, Dimension.MASS, Unit.GRAM.symbol())),
+                unreadable,
+                unreadable,
+                unreadable,
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                Optional.empty(),
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                "",
+                row.place());
     }
 
     private static Charge charge(TableRow row, String material) {

@@ -112,6 +112,15 @@ public final class TableRows {
 
     /** Hands over each row that holds something. */
     void forEach(Consumer<TableRow> reader) {
+        forEach(reader, row -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param leftOut takes the rows that were reported and left out, whose cells may stand under wrong headings
+     */
+    void forEach(Consumer<TableRow> reader, Consumer<TableRow> leftOut) {
         Map<String, SchemaColumn> columns = table.columnsByHeading();
         Recurring recurring = new Recurring();
         reportMerged();
@@ -119,30 +128,26 @@ public final class TableRows {
         MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
             if (headings.isOfList()) {
-                readListed(row, columns, recurring, reader);
+                if (row.row() > headings.row() && wanted.test(row, headings)) {
+                    readRow(new TableRow(withMerged(row), headings, columns, log, recurring), reader, leftOut);
+                }
             } else if (row.row() > headings.row()) {
                 Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
                 if (own.isPresent()) {
                     inForce = own.get();
                 } else if (inForce.isShifted(row)) {
                     reportShifted(row, inForce);
+                    leftOut.accept(new TableRow(row, inForce, columns, log, recurring));
                 } else if (!inForce.takeUnits(row, table, log)) {
-                    readRow(new TableRow(withMerged(row), inForce, columns, log, recurring), reader);
+                    readRow(new TableRow(withMerged(row), inForce, columns, log, recurring), reader, leftOut);
                 }
             }
         }
     }
 
-    private void readListed(
-            RawRow row, Map<String, SchemaColumn> columns, Recurring recurring, Consumer<TableRow> reader) {
-        if (row.row() > headings.row() && wanted.test(row, headings)) {
-            readRow(new TableRow(withMerged(row), headings, columns, log, recurring), reader);
-        }
-    }
-
-    private void readRow(TableRow row, Consumer<TableRow> reader) {
-        if (!row.isBlank() && !isStruckOut(row)) {
-            reader.accept(row);
+    private void readRow(TableRow row, Consumer<TableRow> reader, Consumer<TableRow> leftOut) {
+        if (!row.isBlank()) {
+            (isStruckOut(row) ? leftOut : reader).accept(row);
         }
     }
 

@@ -162,6 +162,18 @@ public final class TheoryAccount {
     }
 
     private Optional<Theory> separation(Run run, List<ChargeAmount> amounts) {
+        Optional<Charge> unread = amounts.stream()
+                .map(ChargeAmount::charge)
+                .filter(c -> c.coefficient().isUnreadable()
+                        && c.actual().filter(a -> a.value().isUnreadable()).isPresent())
+                .findFirst();
+        if (unread.isPresent()) {
+            omissions.addTheory(
+                    "theory",
+                    unread.get().material() + " cannot be read",
+                    unread.get().row().entry("Actual amount", unread.get().material(), "Charges"));
+            return Optional.empty();
+        }
         List<ProductTheory> products = new ArrayList<>();
         for (Product product : run.products()) {
             if (!product.wanted()) {

@@ -77,6 +77,31 @@ class RemovedEvidenceTest {
         assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "X1,aniline,substrate,C6H7N,93.13,1,4,66,g,4,661,g,99.5,,,,",
+                "X1,,substrate,C6H7N,93.13,1,4.66,g,4.661,g,99.5,,,,",
+                ",aniline,substrate,C6H7N,93.13,1,4.66,g,4.661,g,99.5,,,,"
+            })
+    void theoryWaitsForAChargeThatWasLeftOut(String row) throws Exception {
+        ExampleBook book = ExampleBook.clean()
+                .with("charges", "X1,aniline,substrate,C6H7N,93.13,1,4.66,g,4.661,g,99.5,,,,\n", "")
+                .plus("charges", row);
+        RunReview run = run(book);
+        assertTrue(has(run, "theory-not-computed"));
+        assertTrue(run.tally().massBalance().isEmpty());
+        assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
+    }
+
+    @Test
+    void theoryRestsOnNoSolventThatWasLeftOut() throws Exception {
+        RunReview run = run(ExampleBook.clean().plus("charges", "X1,toluene,solvent,C7H8,,,,,10,0,mL,,,,,0.87,"));
+        assertTrue(!has(run, "theory-not-computed"));
+        assertTrue(run.tally().massBalance().isEmpty());
+    }
+
     @Test
     void aQuestionMarkIsNoOperation() throws Exception {
         RunReview run = run(ExampleBook.clean().with("workup", "X1,2,wash", "X1,2,?"));
