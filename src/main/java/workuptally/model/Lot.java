@@ -77,7 +77,7 @@ public record Lot(
                 netGrams,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
-                identityBy,
+                identity,
                 secondWeighingGrams,
                 statedYieldPercent,
                 notes,
