@@ -12,10 +12,8 @@ import workuptally.measure.Readings;
 import workuptally.measure.StandardUncertainty;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
-import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
-import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 
@@ -30,16 +28,13 @@ public final class Contents {
     /** One-sided 95 % quantile of the normal distribution. */
     public static final double ONE_SIDED_95 = 1.645;
 
-    /** Two spots on a plate are told apart where one holds twice as much as the other, at best (common practice). */
-    private static final double SPOT_FACTOR = 2;
-
     private final Run run;
     private final Readings readings;
-    private final Limits limits;
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final Forms forms;
     private final MethodSight sight;
+    private final AssayResults results;
     private final Omissions omissions;
 
     public Contents(
@@ -51,11 +46,11 @@ public final class Contents {
             Omissions omissions) {
         this.run = run;
         this.readings = readings;
-        this.limits = limits;
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
         this.sight = new MethodSight(run, molarMasses.substances());
+        this.results = new AssayResults(limits);
         this.omissions = omissions;
     }
 
@@ -111,7 +106,7 @@ public final class Contents {
             if (assay.sample().equals(label)
                     && assay.substance().equalsIgnoreCase(counted.substance())
                     && found
-                    && !counts(assay, limits)
+                    && !results.counts(assay)
                     && assay.unit().filter(u -> u != Unit.AREA_PERCENT).isPresent()) {
                 Optional<Content> shown =
                         figure(assay, assay.unit().orElseThrow(), massGrams, volumeMillilitres, productMillimoles);
@@ -121,14 +116,6 @@ public final class Contents {
             }
         }
         return content;
-    }
-
-    /** Whether an assay by that method counts as evidence, as the laboratory has it. */
-    public static boolean counts(Assay assay, Limits limits) {
-        return assay.method()
-                .flatMap(Contents::mustCount)
-                .filter(l -> !limits.isYes(l))
-                .isEmpty();
     }
 
     /** A dry residue holds all that stays behind: beside an assay of one substance it says more only where it is the smaller of the two. */
@@ -162,7 +149,7 @@ public final class Contents {
             Optional<MeasuredValue> volumeMillilitres,
             Optional<MeasuredValue> productMillimoles) {
         String what = assay.substance() + " in " + assay.sample();
-        boolean byResidue = residueStrength(assay).isPresent();
+        boolean byResidue = AssayResults.residueStrength(assay).isPresent();
         if (assay.unit().isEmpty() && !byResidue) {
             omissions.add(what, "the unit of the assay is missing or cannot be read", "Unit in Assays");
             return Optional.empty();
@@ -185,12 +172,14 @@ public final class Contents {
             omissions.add(what, blind.get(), MethodSight.remedy());
             return Optional.empty();
         }
-        if (!counts(assay, limits)) {
+        if (!results.counts(assay)) {
             omissions.add(
                     what,
                     assay.method().orElseThrow().word() + " is shown and does not count here",
                     "another assay, or '"
-                            + mustCount(assay.method().get()).orElseThrow().title()
+                            + AssayResults.mustCount(assay.method().get())
+                                    .orElseThrow()
+                                    .title()
                             + "' in Limits where the laboratory takes it for evidence");
             return Optional.empty();
         }
@@ -204,7 +193,7 @@ public final class Contents {
             Optional<MeasuredValue> volumeMillilitres,
             Optional<MeasuredValue> productMillimoles) {
         String what = assay.substance() + " in " + assay.sample();
-        Optional<Entered> result = result(assay);
+        Optional<Entered> result = AssayResults.of(assay);
         if (result.isEmpty()) {
             omissions.add(what, "the result is missing or cannot be read", "Result in Assays");
             return Optional.empty();
@@ -213,7 +202,7 @@ public final class Contents {
             omissions.add(what, "a lower limit bounds nothing from above", "a result, or '<limit', in Assays");
             return Optional.empty();
         }
-        OptionalDouble limit = nonDetectLimit(assay, result.get());
+        OptionalDouble limit = results.nonDetectLimit(assay, result.get());
         if (result.get().value() <= 0 && result.get().qualifier() != Qualifier.NOT_DETECTED) {
             omissions.add(
                     what,
@@ -249,78 +238,7 @@ public final class Contents {
                 molarMass.isPresent() ? Optional.of(mass.over(molarMass.getAsDouble() / 1000)) : Optional.empty(),
                 OptionalDouble.of(Math.max(bound, 0)),
                 OptionalDouble.empty(),
-                evidence(assay, result.get(), limit)));
-    }
-
-    /** What the book has to say yes to before a weak method counts. */
-    private static Optional<Limit> mustCount(Assay.Method method) {
-        return switch (method) {
-            case TLC -> Optional.of(Limit.TLC_COUNTS);
-            case LC_MS -> Optional.of(Limit.LC_MS_COUNTS);
-            default -> Optional.empty();
-        };
-    }
-
-    private static Optional<Entered> result(Assay assay) {
-        return residueStrength(assay).or(() -> assay.result().entered());
-    }
-
-    /** Dry residue by its weighing where no result was entered: mg of residue per mL of aliquot, whatever unit stands beside. */
-    private static Optional<Entered> residueStrength(Assay assay) {
-        Optional<Entered> residue = assay.residueMilligrams().entered();
-        Optional<Entered> aliquot = assay.aliquotMillilitres().entered().filter(a -> a.value() > 0);
-        boolean byResidue =
-                assay.method().filter(m -> m == Assay.Method.DRY_RESIDUE).isPresent();
-        if (!assay.result().isBlank() || !byResidue || residue.isEmpty() || aliquot.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean about =
-                residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
-        double strength = residue.get().value() / aliquot.get().value();
-        double span = residue.get().halfWidth() / aliquot.get().value()
-                + strength * aliquot.get().halfWidth() / aliquot.get().value();
-        return Optional.of(new Entered(
-                new Field.Figure(
-                        strength,
-                        about ? Qualifier.ABOUT : residue.get().qualifier(),
-                        residue.get().decimals(),
-                        residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
-                        true,
-                        span),
-                residue.get().row(),
-                residue.get().heading()));
-    }
-
-    /**
-     * The limit that a result stands for, above 0: typed as {@code <x}, or that of its method where nothing was detected or the figure lies
-     * below it; of a spot beside spots of known strength twice the figure, since the eye tells no less apart; empty for a result.
-     */
-    private OptionalDouble nonDetectLimit(Assay assay, Entered result) {
-        if (result.qualifier() == Qualifier.BELOW) {
-            return result.value() > 0 ? OptionalDouble.of(result.value()) : OptionalDouble.empty();
-        }
-        boolean bySpot = assay.method().filter(m -> m == Assay.Method.TLC).isPresent();
-        if (bySpot && result.qualifier() != Qualifier.NOT_DETECTED && result.value() > 0) {
-            return OptionalDouble.of(SPOT_FACTOR * result.value());
-        }
-        OptionalDouble ofMethod =
-                assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()
-                        ? OptionalDouble.empty()
-                        : detectionLimit(assay);
-        boolean below = result.qualifier() == Qualifier.NOT_DETECTED
-                || (ofMethod.isPresent() && result.value() > 0 && result.value() < ofMethod.getAsDouble());
-        return below ? ofMethod : OptionalDouble.empty();
-    }
-
-    private OptionalDouble detectionLimit(Assay assay) {
-        return switch (assay.method().orElse(Assay.Method.OTHER)) {
-            case HPLC -> limits.optional(Limit.DETECTION_HPLC);
-            case GC -> limits.optional(Limit.DETECTION_GC);
-            case LC_MS -> limits.optional(Limit.DETECTION_LC_MS);
-            case TLC -> limits.optional(Limit.DETECTION_TLC);
-            case NMR, QNMR -> limits.optional(Limit.DETECTION_NMR);
-            default -> OptionalDouble.empty();
-        };
+                AssayResults.evidence(assay, result.get(), limit)));
     }
 
     /** What the result is multiplied with to give grams, per unit of the result. */
@@ -367,22 +285,5 @@ public final class Contents {
                 limit / 2,
                 StandardUncertainty.ofStep(limit),
                 () -> assay.row().at("Result").inWords());
-    }
-
-    private static String evidence(Assay assay, Entered result, OptionalDouble limit) {
-        String method = assay.method().map(Assay.Method::word).orElse("assay");
-        String unit = assay.unit().map(Unit::word).orElse("");
-        if (residueStrength(assay).isPresent()) {
-            return method + " " + result.asTyped();
-        }
-        boolean belowLimit = limit.isPresent() && result.qualifier() != Qualifier.BELOW;
-        String number = belowLimit
-                        && assay.method().filter(m -> m == Assay.Method.TLC).isPresent()
-                        && result.qualifier() != Qualifier.NOT_DETECTED
-                ? String.format(Locale.ROOT, "spot of about %s (at most %s)", result.asTyped(), limit.orElse(0))
-                : belowLimit
-                        ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
-                        : result.asTyped();
-        return method + " " + number + (number.endsWith(unit) ? "" : " " + unit);
     }
 }

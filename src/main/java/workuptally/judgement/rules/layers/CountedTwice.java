@@ -16,8 +16,8 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.YieldBasis;
 
 /**
@@ -73,7 +73,7 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
-        } else if (Contents.counts(before, book.limits()) && Contents.counts(assay, book.limits())) {
+        } else if (counts(before, book) && counts(assay, book)) {
             findings.add(
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
@@ -83,6 +83,10 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
         }
+    }
+
+    private static boolean counts(Assay assay, Book book) {
+        return new AssayResults(book.limits()).counts(assay);
     }
 
     private static boolean isDisputed(RunTally tally, Assay assay) {
