@@ -12,6 +12,7 @@ import workuptally.book.words.BookWords;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
@@ -35,6 +36,8 @@ class BenchWordsTest {
         "not washed, ''",
         "dried in oven at 40 °C, ''",
         "wash?, ''",
+        "wash (skipped), ''",
+        "wash (cold), WASH",
         "dry in vacuo, DRY_SOLID"
     })
     void operationIsKnownByItsOtherNames(String typed, String operation) {
@@ -51,6 +54,7 @@ class BenchWordsTest {
         assertEquals(Optional.of(Layer.Phase.AQUEOUS), BookWords.find(Layer.Phase.values(), "aq."));
         assertEquals(Optional.of(Layer.Phase.ORGANIC), BookWords.find(Layer.Phase.values(), "fraction"));
         assertEquals(Optional.of(Lot.Stage.PURIFIED), BookWords.find(Lot.Stage.values(), "recrystallised"));
+        assertEquals(Optional.empty(), BookWords.find(Lot.Stage.values(), "purified (not yet)"));
         assertEquals(Optional.of(Lot.Stage.CROP), BookWords.find(Lot.Stage.values(), "2nd crop"));
     }
 
@@ -74,6 +78,20 @@ class BenchWordsTest {
         assertEquals(count, step.added().portionCount(), 1e-9);
         assertEquals(
                 each, step.added().volumeMillilitres().entered().orElseThrow().value(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"wash x 2, '', 2, 0", "wash x 2, 2, 2, 0", "wash x 2, 1, 1, 1", "2x wash, 3, 3, 1"})
+    void countBesideTheOperationIsHeldAgainstPortions(String operation, String portions, double count, int findings) {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", operation, "From", "RM", "Material", "water", "Volume", "25")
+                .but("workup", "Portions", portions);
+        assertEquals(count, book.run().steps().get(0).added().portionCount(), 1e-9);
+        assertEquals(
+                findings,
+                book.book().findings().stream()
+                        .filter(f -> f.code() == FindingCode.PORTIONS_IN_NUMBER)
+                        .count());
     }
 
     @Test

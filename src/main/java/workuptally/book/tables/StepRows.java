@@ -83,13 +83,30 @@ public final class StepRows {
     /** The portions of their own column, else those that stand with the operation. */
     private static Field portions(TableRow row) {
         Matcher counted = COUNTED.matcher(row.text("Operation"));
-        if (!row.isBlank("Portions") || !counted.find()) {
+        if (!counted.find()) {
             return row.count("Portions");
         }
         String count = counted.group("before") == null ? counted.group("behind") : counted.group("before");
+        if (!row.isBlank("Portions")) {
+            Field portions = row.count("Portions");
+            portions.entered()
+                    .filter(p -> p.value() != Integer.parseInt(count))
+                    .ifPresent(p -> reportOtherCount(row, p.asTyped()));
+            return portions;
+        }
         return Integer.parseInt(count) == 0
                 ? Field.NoNumber.BLANK
                 : row.entered(new Field.Figure(Integer.parseInt(count), Field.Qualifier.EXACT, 0, count), "Operation");
+    }
+
+    private static void reportOtherCount(TableRow row, String portions) {
+        row.report(
+                FindingCode.PORTIONS_IN_NUMBER,
+                Severity.CHECK,
+                "Portions",
+                "read " + portions + " beside '" + row.text("Operation") + "'",
+                "one number of portions",
+                "Correct one of the two and run again; the one under Portions counts.");
     }
 
     private static Optional<Step.Operation> operation(TableRow row) {

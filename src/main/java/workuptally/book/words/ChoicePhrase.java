@@ -23,6 +23,16 @@ final class ChoicePhrase {
 
     private static final Pattern WITH = Pattern.compile("(?<!\\p{L})w/ ?(?!o)", Pattern.CASE_INSENSITIVE);
     private static final Pattern BRACKETS = Pattern.compile(" ?[(\\[][^)\\]]*[)\\]]");
+
+    /** What takes the word before the brackets back: {@code wash (skipped)}. */
+    private static final Pattern TAKEN_BACK = Pattern.compile(
+            "(?iu)(?<!\\p{L})(?:not|never|nicht|skipped|skip|failed|omitted|planned|to do|todo|tbd|unfinished|incomplete|abandoned|übersprungen"
+                    + "|ausgelassen|geplant|abgebrochen|pas|sauté|prévu|à faire)(?!\\p{L})");
+
+    /** A test by two things together, {@code KI/starch}. */
+    private static final Pattern KI_STARCH = Pattern.compile(
+            "(?iu)(?<!\\p{L})(KI|iodide|Kaliumiodid|[IJ]odid|iodure) ?/ ?(starch|Stärke|amidon)(?!\\p{L})");
+
     private static final Pattern COUNT = Pattern.compile(
             "^(?:\\d{1,2}(?:st|nd|rd|th|\\.|x)?|[x#]\\d{1,2}|first|second|third|final|last|letzte|erste|zweite) +|,? *(?:\\d{1,2} ?x|[x#]?\\d{1,2}|[A-C]|I{1,3})$",
             Pattern.CASE_INSENSITIVE);
@@ -45,6 +55,9 @@ final class ChoicePhrase {
             "paper",
             "papier",
             "strip",
+            "starch",
+            "stärke",
+            "amidon",
             "teststreifen",
             "schicht",
             "portion",
@@ -66,13 +79,20 @@ final class ChoicePhrase {
      * @param find finds the value of a word or short phrase
      */
     static <E> Optional<E> find(String typed, boolean nothingElse, Function<String, Optional<E>> find) {
-        String text =
-                WITH.matcher(Unit.raisedDigitsDown(TypedText.plain(typed))).replaceAll("with ");
+        String text = KI_STARCH
+                .matcher(WITH.matcher(Unit.raisedDigitsDown(TypedText.plain(typed)))
+                        .replaceAll("with "))
+                .replaceAll("$1 $2");
         Optional<E> whole = find.apply(text);
         if (whole.isPresent()) {
             return whole;
         }
         String bare = BRACKETS.matcher(text).replaceAll("").strip();
+        if (BRACKETS.matcher(text)
+                .results()
+                .anyMatch(b -> TAKEN_BACK.matcher(b.group()).find())) {
+            return Optional.empty();
+        }
         if (!bare.isEmpty() && !bare.equals(text) && !text.contains("?")) {
             whole = find.apply(bare);
         }

@@ -10,7 +10,7 @@ public final class TestWords {
     private static final Pattern HARMLESS = Pattern.compile(
             "(?<![\\p{L}\\d])(?:"
                     // the word itself, and what it looks like
-                    + "neg(?:ative?|ativ|\\.)?|n\u00e9g(?:ative?|atif|\\.)?|no colou?r|colou?rless|farblos|incolore|no blue|0 ?(?:mg/L|mg/l|ppm)|< ?[01](?:[.,]\\d+)? ?(?:mg/L|mg/l|ppm)"
+                    + "neg(?:ative?|ativ|\\.)?|n\u00e9g(?:ative?|atif|\\.)?|no colou?r|colou?rless|farblos|incolore|no blue|no peroxides?|no oxidants?|peroxide[ -]free|keine Peroxide?|pas de peroxydes?|0 ?(?:mg/L|mg/l|ppm)|< ?[01](?:[.,]\\d+)? ?(?:mg/L|mg/l|ppm)"
                     // the test
                     + "|KI|KI[ -]?paper|KI-?Papier|potassium iodide|Kaliumiodid|starch|St\u00e4rke|amidon|iodide|[IJ]odid|iodure|[IJ]odst\u00e4rke(?:papier)?|peroxides?|Peroxid[e]?|peroxyde|strips?|stick|(?:Test)?streifen|(?:Test)?st\u00e4bchen|bandelette|(?:test ?)?paper|Papier|papier|Quantofix|M?Quant|Merckoquant|tests?|result|Ergebnis|r\u00e9sultat|quench"
                     // how, who and when
