@@ -173,10 +173,11 @@ class LeftAloneTest {
     }
 
     @Test
-    void aSideCalculationBehindABlankColumnIsNotAskedAbout() throws Exception {
+    void aSideCalculationBehindABlankColumnIsNamedAndNotAskedAbout() throws Exception {
         Book book = isolated(Zips.row("Run", "Lot", "Product", "Net (g)")
                 + Zips.row("R1", "D1", "benzoic acid", "12.5", "", "13.1"));
         assertEquals(List.of(), codes(book));
+        assertEquals(List.of("Isolated: column F, which has no heading"), book.leftAlone());
     }
 
     private Book isolated(String rows) throws Exception {

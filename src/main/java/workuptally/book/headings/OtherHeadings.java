@@ -1,14 +1,19 @@
 package workuptally.book.headings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawCell;
+import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.schema.NearMiss;
 import workuptally.book.schema.SchemaColumn;
@@ -112,31 +117,24 @@ final class OtherHeadings {
     }
 
     /**
-     * Columns without a heading, or with a bare number for one, up to the first blank column behind the headings: asked about where their
-     * cells may be those of a column that is lacking, else named with the user's own. What stands further aside is a side calculation.
+     * Columns without a heading, or with a bare number for one: asked about where their cells may be those of a column that is lacking, else
+     * named with the user's own. What stands behind a blank column, further aside, is a side calculation and only named.
      */
     private void nameUnheaded(List<SchemaColumn> lacking) {
         if (candidate.first().size() < 2) {
             return;
         }
-        int behind = 0;
-        for (int column = candidate.row().cells().get(0).column();
-                column <= candidate.lastColumn() || raw.spreadsheet() && column <= behind;
-                column++) {
-            if (isHeaded(column)) {
-                behind = column + 1;
-                continue;
-            }
-            List<RawCell> cells = cellsBelow(column);
-            if (cells.isEmpty()) {
-                continue;
-            }
-            behind = column + 1;
+        int next = candidate.lastColumn() + 1;
+        for (Map.Entry<Integer, List<RawCell>> unheaded : cellsWithoutHeading().entrySet()) {
+            int column = unheaded.getKey();
+            List<RawCell> cells = unheaded.getValue();
+            boolean aside = column > next;
+            next = column == next ? column + 1 : next;
             Optional<RawCell> number = cells.stream()
                     .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
                     .findFirst();
             List<SchemaColumn> meant = lacking.stream()
-                    .filter(c -> number.isPresent() ? isNumber(c) : isChoiceOf(c, cells))
+                    .filter(c -> !aside && (number.isPresent() ? isNumber(c) : isChoiceOf(c, cells)))
                     .toList();
             if (meant.isEmpty()) {
                 log.leaveAlone(raw.sheet() + ": " + OwnListHeader.nameOf(column) + ", which has no heading");
@@ -162,21 +160,30 @@ final class OtherHeadings {
                 "Write the heading that is meant and run again; give a column of your own a name.");
     }
 
-    /** False for a blank cell and for a bare number, which names nothing. */
-    private boolean isHeaded(int column) {
-        return candidate
-                .row()
-                .cell(column)
+    /**
+     * Cells below columns that have no heading, by their columns from the left; a bare number is no heading. A line of a CSV file that goes
+     * on behind the last heading is a shifted one, and told elsewhere.
+     */
+    private Map<Integer, List<RawCell>> cellsWithoutHeading() {
+        Set<Integer> headed = candidate.row().cells().stream()
                 .filter(cell -> !cell.isBlank() && !(CellNumber.read(cell) instanceof NumberText.Number))
-                .isPresent();
-    }
-
-    private List<RawCell> cellsBelow(int column) {
-        return raw.rows().stream()
-                .filter(row -> row.row() > candidate.row().row())
-                .flatMap(row -> row.cell(column).stream())
-                .filter(cell -> !cell.isBlank())
-                .toList();
+                .map(RawCell::column)
+                .collect(Collectors.toSet());
+        int first = candidate.row().cells().get(0).column();
+        int last = raw.spreadsheet() ? Integer.MAX_VALUE : candidate.lastColumn();
+        Map<Integer, List<RawCell>> cells = new TreeMap<>();
+        for (RawRow row : raw.rows()) {
+            if (row.row() <= candidate.row().row()) {
+                continue;
+            }
+            for (RawCell cell : row.cells()) {
+                int column = cell.column();
+                if (column >= first && column <= last && !headed.contains(column) && !cell.isBlank()) {
+                    cells.computeIfAbsent(column, c -> new ArrayList<>()).add(cell);
+                }
+            }
+        }
+        return cells;
     }
 
     private static boolean isNumber(SchemaColumn column) {

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.book.words.BookWords;
 import workuptally.book.words.LabelsText;
+import workuptally.book.words.NumberWords;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
+import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Assay;
 import workuptally.model.Field;
@@ -38,12 +40,13 @@ public final class AssayRows {
 
     private static Assay assay(TableRow row, String sample, RunParts run) {
         ResultUnit unit = resultUnit(row);
+        Optional<Assay.Method> method = row.method("Method");
         return new Assay(
                 sample,
                 run.substance(row.text("Substance")),
                 row.text("Formula"),
-                row.method("Method"),
-                result(row, unit),
+                method,
+                result(row, unit, method.isPresent() || namesNothing(row.text("Method"))),
                 unit.unit(),
                 row.number("Relative standard uncertainty"),
                 row.text("Calibration"),
@@ -52,6 +55,10 @@ public final class AssayRows {
                 row.number("Residue"),
                 row.text("Notes"),
                 row.place());
+    }
+
+    private static boolean namesNothing(String typed) {
+        return typed.isBlank() || NumberWords.meanNothing(TypedText.plain(typed));
     }
 
     /**
@@ -127,8 +134,10 @@ public final class AssayRows {
         return unit.map(found -> new ResultUnit(unit, typed, target(found), true));
     }
 
-    /** A share of the sample above 102 % is no result; see {@link Range#ASSAY}. */
-    private static Field result(TableRow row, ResultUnit unit) {
+    /**
+     * A share of the sample above 102 % is no result, see {@link Range#ASSAY}, nor is what a method gave that was named but not understood.
+     */
+    private static Field result(TableRow row, ResultUnit unit, boolean methodUnderstood) {
         if (!unit.readable()) {
             row.text("Result"); // tells what is wrong with the cell beside its unit
             return Field.NoNumber.UNREADABLE;
@@ -143,6 +152,9 @@ public final class AssayRows {
                     "read '" + entered.asTyped() + "'",
                     "a percentage " + Range.ASSAY.words(),
                     "Correct the cell and run again.");
+            return Field.NoNumber.UNREADABLE;
+        }
+        if (!methodUnderstood && !result.isBlank()) {
             return Field.NoNumber.UNREADABLE;
         }
         return result;

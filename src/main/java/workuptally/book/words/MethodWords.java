@@ -16,8 +16,8 @@ public final class MethodWords {
             "(?<!\\p{L})(?:uncalibrat|(?:not|no|without|w/o|un|non|nicht|ohne|keine?|sans|pas)[ -]*(?:d[’'e] ?)?(?:yet )?(?:re)?(?:calib|kalib|étalon|etalon|standard|response|linear|valid)"
                     + "|un(?:kalib|valid|correct)|non[ -]?étalon"
                     + "|(?:old|expired|last|previous|wrong|failed|alte[nrs]?|abgelaufene?[nrs]?|ancienne?|vieille) (?:calib|kalib|étalon|curve|standard|response)"
-                    + "|(?:calib|kalib|étalon)\\p{L}* (?:is |was |war |ist )?(?:old|expired|failed|missing|invalid|alt|abgelaufen|fehlt|ungültig|périmé)"
-                    + "|area|flächen?|flaechen?|aire|LCAP|GCAP|normali[sz]|a ?%|a/a|rel\\.? ?%"
+                    + "|(?:calib|kalib|étalon)\\p{L}* (?:is |was |war |ist |still )?(?:pending|open|tbd|to follow|to be done|ausstehend|offen|old|expired|failed|missing|invalid|alt|abgelaufen|fehlt|ungültig|périmé)"
+                    + "|to be calib|area|flächen?|flaechen?|aire|LCAP|GCAP|normali[sz]|a ?%|a/a|rel\\.? ?%"
                     + "|estimat|guess|rough|approx|geschätzt|schätz|grob|ungefähr|estim[ée]"
                     + "|semi|qualitativ|screening|by eye|visual|invalid|ungültig)"
                     + "|% ?(?:a|area)(?!\\p{L})",
