@@ -186,6 +186,14 @@ final class OtherHeadings {
         return cells;
     }
 
+    private List<RawCell> cellsBelow(int column) {
+        return raw.rows().stream()
+                .filter(row -> row.row() > candidate.row().row())
+                .flatMap(row -> row.cell(column).stream())
+                .filter(cell -> !cell.isBlank())
+                .toList();
+    }
+
     private static boolean isNumber(SchemaColumn column) {
         return column.kind() == SchemaColumn.Kind.NUMBER || column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT;
     }
