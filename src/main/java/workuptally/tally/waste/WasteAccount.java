@@ -1,5 +1,6 @@
 package workuptally.tally.waste;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -154,7 +155,7 @@ public final class WasteAccount {
                 halogenated,
                 organicPercent(mixture),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
-                pH.map(Entered::asTyped).orElse(""),
+                pH.map(WasteAccount::inWords).orElse(""),
                 makeUp(mixture, amountKnown, unread),
                 unread,
                 solid.map(SolidOrigin.Origin::kind),
@@ -204,4 +205,11 @@ public final class WasteAccount {
     }
 
     private record Assignment(String stream, String why, boolean waitsForPH) {}
+
+    /** The number; where a word was typed, or pH before the number, what that means. */
+    private static String inWords(Entered pH) {
+        return pH.asTyped().chars().anyMatch(Character::isLetter)
+                ? BigDecimal.valueOf(pH.value()).stripTrailingZeros().toPlainString()
+                : pH.asTyped();
+    }
 }

@@ -27,6 +27,12 @@ class WasteAccountTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"1.8, 'aqueous, pH 1.8'", "pH 1, 'aqueous, pH 1'", "neutral, 'aqueous, pH 7'"})
+    void reasonNamesThePHOnce(String pH, String why) {
+        assertEquals(why, layer("aqueous", "water 100 %", pH).why());
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "sodium azide, NaN3, 7, cyanide-azide",
         "Natriumazid, '', 3, cyanide-azide",
