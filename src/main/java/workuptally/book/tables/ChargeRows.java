@@ -32,7 +32,7 @@ public final class ChargeRows {
         Optional<String> material = row.label("Material");
         if (material.isPresent()) {
             run.get().charges.add(charge(row, material.get()));
-        } else if (row.isBlank("Material")) {
+        } else if (row.isBlank("Material") && !row.holdsOnly("Run")) {
             run.get().charges.add(unread(row));
         }
     }
