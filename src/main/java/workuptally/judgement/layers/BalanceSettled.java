@@ -165,11 +165,19 @@ final class BalanceSettled implements LayerCondition {
                     LayerEvidence.wanted(layer, evidence.run()).stream().anyMatch(Content::isOwnEvidence);
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
+            } else if (!measured && lacksItsPhase(layer, evidence.run())) {
+                labels.add(layer.label() + ", whose phase is not recorded,");
             }
         }
         labels.addAll(evidence.run().evidence().missingLayers());
         labels.addAll(fromNowhere(evidence.run()));
         return labels;
+    }
+
+    /** A row without a phase beside others with one may be a rag, whatever the step says that gave it. */
+    private static boolean lacksItsPhase(LayerTally layer, RunTally run) {
+        return layer.entry().filter(entry -> entry.phase().isEmpty()).isPresent()
+                && run.run().layers().stream().anyMatch(other -> other.phase().isPresent());
     }
 
     /** What a step takes and nothing gives: what came of the step before it, or by its side, is not known. */

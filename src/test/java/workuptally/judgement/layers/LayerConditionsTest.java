@@ -497,4 +497,21 @@ class LayerConditionsTest {
                 WashedRun.condition(book.but("workup", "Lower layer", "organic"), "R1")
                         .state());
     }
+
+    @Test
+    void rowWithoutAPhaseThatNobodyAssayedMayBeARag() {
+        // A3 is given as aqueous by its step; whether it was the rag only its own row could tell
+        SmallBook book = WashedRun.book()
+                .row("workup", "Step", "2a", "Operation", "wash", "From", "O2", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A3")
+                .row("layers", "Layer", "A3", "Phase", "", "Volume", "50", "Net", "49.90", "Status", "kept");
+        assertState(State.NOT_MET, "R6", book);
+        assertState(
+                State.MET,
+                "R6",
+                book.row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC")
+                        .but("assays", "Result", "<0.01")
+                        .but("assays", "Unit", "g"));
+    }
 }
