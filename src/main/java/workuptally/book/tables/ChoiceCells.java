@@ -101,7 +101,8 @@ final class ChoiceCells {
             reportUnknown(column, text);
             return Optional.empty();
         }
-        return choice(column, values);
+        boolean clearly = BookWords.find(values, word).isEmpty() && TestWords.sayNegative(word);
+        return clearly ? Optional.of(clear) : choice(column, values);
     }
 
     /** The method of an assay; one whose calibration a word beside it takes back is asked about. */

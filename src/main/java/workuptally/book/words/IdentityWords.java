@@ -52,6 +52,25 @@ public final class IdentityWords {
             + " ?(?:(?:visible|detectable|residual|remaining|mehr) )?(?:" + alternatives("impurity"::equals)
             + ")(?: (?:left|remaining|visible|seen|detected|observed|sichtbar))?(?![\\p{L}\\d])");
 
+    /** Of words that no list has only where they are told to be gone: {@code no ester left}, {@code free of boronic acid}. */
+    private static final Pattern NOTHING_LEFT = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\d])(?:(?:no|kein\\p{L}*|pas d[e']) \\p{L}+(?: \\p{L}+)? (?:left|remaining|mehr)"
+                    + "|(?:free (?:of|from)|frei von|exempt de) \\p{L}+(?: \\p{L}+)?)(?![\\p{L}\\d])");
+
+    private static final Pattern ABOUT_THE_PRODUCT =
+            Pattern.compile("(?iu).*(?:product|produkt|produit|target|compound|signal|match|spect).*");
+
+    /** Two of what a pure substance has one of. */
+    private static final Pattern SEVERAL = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\d.])(?:[2-9]|two|three|several|zwei|drei|mehrere|deux|plusieurs) (?:peaks?|spots?|compounds?|products?|substances?|Flecken?|Substanzen|Produkte|pics|taches|produits)(?![\\p{L}\\d])");
+
+    /** A melting or boiling point beside the one of the literature, as single figures or ranges. */
+    private static final Pattern WITH_LITERATURE = Pattern.compile(
+            "(?iu)(\\d{1,3}(?:[.,]\\d+)?)(?: ?[-\u2013] ?(\\d{1,3}(?:[.,]\\d+)?))? ?\u00b0? ?C?[ ,;(\\[]*(?:lit|literature|literatur|litt\u00e9rature|reported)\\.?:? ?(?:mp |m\\.p\\. )?(\\d{1,3}(?:[.,]\\d+)?)(?: ?[-\u2013] ?(\\d{1,3}(?:[.,]\\d+)?))?");
+
+    /** More than a thermometer or an impure sample explains, \u00b0C (common practice). */
+    private static final double FAR_FROM_LITERATURE = 10;
+
     /** The same of one or two words that no list has: {@code 5 % ethyl acetate}. */
     private static final Pattern LITTLE_ELSE = Pattern.compile(
             "(?iu)(?<![\\p{L}\\d])"
@@ -104,7 +123,17 @@ public final class IdentityWords {
                 : Pattern.compile("(?iu)(?<![\\p{L}\\d])" + Pattern.quote(product) + "(?![\\p{L}\\d])")
                         .matcher(text)
                         .replaceAll(" ");
-        String rest = LITTLE_IMPURITY.matcher(unnamed).replaceAll(" ");
+        Optional<String> gainsaid = gainsaid(unnamed);
+        if (gainsaid.isPresent()) {
+            return new Read(Meaning.OPEN, gainsaid.get());
+        }
+        String rest = LITTLE_IMPURITY
+                .matcher(NOTHING_LEFT
+                        .matcher(unnamed)
+                        .replaceAll(m -> ABOUT_THE_PRODUCT.matcher(m.group()).matches()
+                                ? Matcher.quoteReplacement(m.group())
+                                : " "))
+                .replaceAll(" ");
         if (rest.indexOf('?') >= 0) {
             return new Read(Meaning.OPEN, "?");
         }
@@ -123,6 +152,29 @@ public final class IdentityWords {
                         .map(word -> new Read(Meaning.UNKNOWN, word))
                         .orElseGet(() -> new Read(Meaning.EVIDENCE, ""))
                 : new Read(Meaning.UNKNOWN, text);
+    }
+
+    /** What speaks against one substance, or against the one of the literature. */
+    private static Optional<String> gainsaid(String text) {
+        Matcher several = SEVERAL.matcher(text);
+        if (several.find()) {
+            return Optional.of(several.group());
+        }
+        Matcher literature = WITH_LITERATURE.matcher(text);
+        while (literature.find()) {
+            double least = number(literature.group(1));
+            double most = literature.group(2) == null ? least : number(literature.group(2));
+            double from = number(literature.group(3));
+            double to = literature.group(4) == null ? from : number(literature.group(4));
+            if (Math.max(least, from) - Math.min(most, to) > FAR_FROM_LITERATURE) {
+                return Optional.of(literature.group());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replace(',', '.'));
     }
 
     private static Optional<String> unknownWord(String text) {

@@ -7,10 +7,18 @@ import java.util.regex.Pattern;
  * (common practice, in English, German and French). Anything else may be the other half of the answer: {@code negative (weak blue)}.
  */
 public final class TestWords {
+    private static final String NEGATIVE =
+            "neg(?:ative?|ativ|\\.)?|n\u00e9g(?:ative?|atif|\\.)?|no colou?r|colou?rless|farblos|incolore|no blue|no peroxides?|no oxidants?|peroxide[ -]free|keine Peroxide?|pas de peroxydes?|0 ?(?:mg/L|mg/l|ppm)|< ?[01](?:[.,]\\d+)? ?(?:mg/L|mg/l|ppm)"
+                    + "|no (?:more |further )?(?:gas(?: evolution)?|bubbles|bubbling|effervescence|fizz(?:ing)?|foaming)|gas(?: evolution)? (?:has )?(?:ceased|stopped)"
+                    + "|kein Gas(?: mehr)?|keine Gasentwicklung(?: mehr)?|keine Blasen(?: mehr)?|plus de gaz|pas de gaz|pas de d\u00e9gagement(?: gazeux)?";
+
+    private static final Pattern SAYS_NEGATIVE = Pattern.compile(
+            "(?<![\\p{L}\\d])(?:" + NEGATIVE + ")(?![\\p{L}\\d])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
     private static final Pattern HARMLESS = Pattern.compile(
             "(?<![\\p{L}\\d])(?:"
                     // the word itself, and what it looks like
-                    + "neg(?:ative?|ativ|\\.)?|n\u00e9g(?:ative?|atif|\\.)?|no colou?r|colou?rless|farblos|incolore|no blue|no peroxides?|no oxidants?|peroxide[ -]free|keine Peroxide?|pas de peroxydes?|0 ?(?:mg/L|mg/l|ppm)|< ?[01](?:[.,]\\d+)? ?(?:mg/L|mg/l|ppm)"
+                    + NEGATIVE
                     // the test
                     + "|KI|KI[ -]?paper|KI-?Papier|potassium iodide|Kaliumiodid|starch|St\u00e4rke|amidon|iodide|[IJ]odid|iodure|[IJ]odst\u00e4rke(?:papier)?|peroxides?|Peroxid[e]?|peroxyde|strips?|stick|(?:Test)?streifen|(?:Test)?st\u00e4bchen|bandelette|(?:test ?)?paper|Papier|papier|Quantofix|M?Quant|Merckoquant|tests?|result|Ergebnis|r\u00e9sultat|quench"
                     // how, who and when
@@ -23,6 +31,11 @@ public final class TestWords {
     private static final Pattern SEPARATORS = Pattern.compile("[\\s,;:()\\[\\]/=-]+");
 
     private TestWords() {}
+
+    /** True where the words, in whatever order, say that the test was negative, and nothing else. */
+    public static boolean sayNegative(String typed) {
+        return SAYS_NEGATIVE.matcher(TypedText.plain(typed)).find() && leaveNegative(typed);
+    }
 
     /** True for a negative test with nothing beside it that could say otherwise. */
     public static boolean leaveNegative(String typed) {

@@ -13,6 +13,14 @@ class IdentityWordsTest {
     @ValueSource(
             strings = {
                 "1H NMR",
+                "1H-NMR, no ester left",
+                "NMR, free of boronic acid",
+                "NMR: single diastereomer",
+                "1H, 13C",
+                "mixed mp undepressed",
+                "500 MHz NMR (DMSO), solvents < 1 %",
+                "1H NMR (wet, water peak)",
+                "RT match",
                 "¹H NMR",
                 "NMR",
                 "1H-NMR (CDCl3, 400 MHz)",
@@ -65,6 +73,11 @@ class IdentityWordsTest {
     @ValueSource(
             strings = {
                 "pending",
+                "mp 60 °C (lit. 121)",
+                "Schmp. 95-97 °C, Lit. 121-122",
+                "LCMS: 2 peaks",
+                "TLC, two spots",
+                "NMR: no product left",
                 "1H NMR pending",
                 "NMR tomorrow",
                 "NMR Friday",
