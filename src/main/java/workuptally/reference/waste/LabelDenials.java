@@ -37,7 +37,7 @@ record LabelDenials(String said, List<Denial> denials) {
     /** Denies all that follows in the clause; {@code no. 3}, {@code no W-3} are numbers. */
     private static final Pattern NOTHING_OF = Pattern.compile(WORD_STARTS
             + "(?:(?:no(?!\\.|\\s*[#:]?\\s*(?:[a-z]-)?\\d)|without|w/o|never|keine?[nrs]?|ohne|sans|pas de|aucune?|free (?:of|from)|frei von"
-            + "|exempte?s? de|except(?: for)?|excluding|excl\\.?|außer|ausser|sauf|hors|keep (?:out|away from)|away from"
+            + "|exempte?s? de|avoid(?:ing)?|minus|other than|apart from|anything but|except(?: for)?|excluding|excl\\.?|außer|ausser|sauf|hors|keep (?:out|away from)|away from"
             + "|not (?:for|to|with|containing)|(?:must|may|do|does) not (?:hold|contain|add|mix with|put in|take)"
             + "|nicht (?:für|fuer|mit))(?![\\p{L}\\d])|(?:pas|exempte?s?) d[’'])");
 
@@ -55,6 +55,34 @@ record LabelDenials(String said, List<Denial> denials) {
     private static final Pattern FORBIDDEN = Pattern.compile(
             "([^,]+?)\\s+(?:(?:is|are|sind|ist|sont)\\s+)?(?:(?:not|nicht|non)\\s+(?:allowed|permitted|accepted|erlaubt|zulässig|admis\\w*|autoris\\p{L}*)"
                     + "|excluded|prohibited|forbidden|banned|verboten|interdit\\p{L}*|ausgeschlossen)" + WORD_ENDS);
+
+    private static final String ELSEWHERE =
+            "(?:elsewhere|separate(?:ly)?|apart|getrennt|separat|woanders|ailleurs|à part"
+                    + "|(?:in|into|to) (?:(?:a|an|the) )?(?:separate|other|another|own) \\p{L}+|(?:->|→|=>)[^,;]*"
+                    + "|(?:only|nur|seulement) (?:after|nach|après|with|on|auf|by)\\b[^,;]*)";
+
+    /** A limit of pH that keeps acids out, and one that keeps bases out: streams part at about 5 and 9 (common practice). */
+    private static final double ACID_BELOW = 3;
+
+    private static final double BASE_ABOVE = 10;
+
+    private static final Pattern PH_RANGE =
+            Pattern.compile(WORD_STARTS + "ph ?(\\d+(?:[.,]\\d+)?) ?(?:-|–|to|bis|à) ?(\\d+(?:[.,]\\d+)?)");
+
+    private static final Pattern PH_ABOVE =
+            Pattern.compile(WORD_STARTS + "ph ?(?:>=?|≥|above|over|über|von mindestens|min\\.?) ?(\\d+(?:[.,]\\d+)?)");
+
+    private static final Pattern PH_BELOW =
+            Pattern.compile(WORD_STARTS + "ph ?(?:<=?|≤|below|under|unter|bis|max\\.?) ?(\\d+(?:[.,]\\d+)?)");
+
+    private static final Pattern NEUTRAL_ONLY = Pattern.compile(WORD_STARTS
+            + "(?:(?:neutral|neutre)s? (?:only|nur|seulement)|(?:only|nur|seulement) (?:neutral|neutre)\\p{L}*)"
+            + WORD_ENDS);
+
+    private static final Pattern KEEP_OUT = Pattern.compile(
+            WORD_STARTS + "(?:keep|hold|leave) ([^,;()]+?) (?:out|away|off|" + ELSEWHERE + ")" + WORD_ENDS);
+
+    private static final Pattern STANDS_ELSEWHERE = Pattern.compile("([^,;()]+?) ?" + ELSEWHERE);
 
     private static final Pattern EITHER =
             Pattern.compile("\\s*/\\s*|\\s*[+&]\\s*|\\s+(?:or|nor|oder|noch|ou|ni|and|und|et)\\s+");
@@ -74,7 +102,7 @@ record LabelDenials(String said, List<Denial> denials) {
     static LabelDenials of(String label, Predicate<String> beginsStreamWord) {
         List<Denial> denials = new ArrayList<>();
         List<String> said = new ArrayList<>();
-        for (String clause : CLAUSES.split(label.toLowerCase(Locale.ROOT))) {
+        for (String clause : CLAUSES.split(inPlainWords(label.toLowerCase(Locale.ROOT)))) {
             String rest = taken(FORBIDDEN, clause, denials, beginsStreamWord, true);
             rest = withoutNothingOf(rest, denials);
             rest = taken(NOT_ONE, rest, denials, beginsStreamWord, true);
@@ -82,6 +110,25 @@ record LabelDenials(String said, List<Denial> denials) {
             said.add(taken(GROWN, rest, denials, beginsStreamWord, false));
         }
         return new LabelDenials(String.join("; ", said), denials);
+    }
+
+    /** {@code keep acids out}, {@code acids -> W-2}, {@code pH > 7}, {@code neutral only} as plain denials. */
+    private static String inPlainWords(String label) {
+        String plain = KEEP_OUT.matcher(label.replaceAll("\\s+", " ")).replaceAll("no $1");
+        plain = STANDS_ELSEWHERE.matcher(plain).replaceAll(" no $1");
+        plain = NEUTRAL_ONLY.matcher(plain).replaceAll("no acids or bases");
+        plain = PH_RANGE.matcher(plain)
+                .replaceAll(m -> keptOut(number(m.group(1)) >= ACID_BELOW, number(m.group(2)) <= BASE_ABOVE));
+        plain = PH_ABOVE.matcher(plain).replaceAll(m -> keptOut(number(m.group(1)) >= ACID_BELOW, false));
+        return PH_BELOW.matcher(plain).replaceAll(m -> keptOut(false, number(m.group(1)) <= BASE_ABOVE));
+    }
+
+    private static String keptOut(boolean acids, boolean bases) {
+        return acids && bases ? ", no acids or bases" : acids ? ", no acids" : bases ? ", no bases" : "";
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replace(',', '.'));
     }
 
     /** A clause without the denials of one form; those grown together count only where they deny a word of a stream. */

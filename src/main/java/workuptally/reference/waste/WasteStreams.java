@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
@@ -14,6 +15,15 @@ import workuptally.reference.tables.TableFile;
 
 /** Waste streams, the rules by which a layer suggests one, and the words by which a container tells its own; immutable. */
 public final class WasteStreams {
+    /** How a container is to be handled keeps no material out: {@code do not seal}, {@code no smoking}. */
+    private static final Pattern ABOUT_THE_CAN = Pattern.compile(
+            "(?:smoking|rauchen|fumer|full|seal|close|shut|tight|open|lid|deckel|cap|shake|heat|touch|move|remove|fill|overfill|sharps|glass|gloves"
+                    + "|needles|pipettes|paper|rubbish|trash|food|before|after|yet|more than|label|entry|access|flames?)\\b");
+
+    private static final Pattern OF_ANY_KIND = Pattern.compile(
+            "(?:strong|weak|mineral|organic|inorganic|conc|concentrated|dilute|diluted|any|other|all|free|heavy|toxic|aqueous|waste|more|further"
+                    + "|stark\\p{L}*|schwach\\p{L}*|organisch\\p{L}*|konz\\p{L}*|verd\\p{L}*|all\\p{L}*|forts?|faibles?|autres?)");
+
     private final NamedTable<WasteStream> all;
     private final List<StreamRule> rules;
     private final List<StreamWords> words;
@@ -73,14 +83,28 @@ public final class WasteStreams {
         List<WasteStream> keptOut = new ArrayList<>();
         boolean unread = false;
         for (LabelDenials.Denial denial : parts.denials()) {
+            if (!denial.items().isEmpty()
+                    && denial.items().stream()
+                            .allMatch(item -> ABOUT_THE_CAN.matcher(item).lookingAt())) {
+                continue;
+            }
             unread |= !denial.clear() || denial.items().isEmpty();
             for (String item : denial.items()) {
-                Optional<WasteStream> out = byWords(item);
+                Optional<WasteStream> out = isOneMaterial(item) ? Optional.empty() : byWords(item);
                 out.ifPresent(keptOut::add);
                 unread |= out.isEmpty() && !isTold(denial.whole(), denial.items());
             }
         }
         return new ContainerLabel(stream, keptOut, parts.said(), unread);
+    }
+
+    /** {@code no nitric acid} keeps one acid out, {@code no strong acids} all that the stream is for. */
+    private boolean isOneMaterial(String item) {
+        String[] itsWords = item.strip().split("[\\s-]+");
+        return itsWords.length > 1
+                && byWords(itsWords[0]).isEmpty()
+                && byWords(item).isPresent()
+                && !OF_ANY_KIND.matcher(itsWords[0]).matches();
     }
 
     private Optional<WasteStream> byWords(String text) {

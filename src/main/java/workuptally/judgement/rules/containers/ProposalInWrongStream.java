@@ -78,14 +78,14 @@ public final class ProposalInWrongStream implements ProposalRule {
                                         "its stream '{}' rests on which phase it is, and nothing shows that",
                                         fit.streamName())
                                 : Phrase.of(
-                                        "its stream is '{}', the container's is '{}'; they cannot be compared",
+                                        "its stream is '{}', the container's is '{}'; whether that takes it cannot be told",
                                         fit.streamName(),
                                         label),
                         fit.waitsForPhase()
                                 ? Phrase.of(
                                         "Show the phase: weigh both layers and read their volumes, or put a drop of water to it and enter that under Checked by of the step.")
                                 : Phrase.of(
-                                        "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container."));
+                                        "Write a stream name of the list on the container, since a word on it was not understood or tells none; enter mass, pH and composition of what is to be transferred where they are missing."));
         }
     }
 
