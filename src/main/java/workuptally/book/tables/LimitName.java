@@ -30,6 +30,14 @@ record LimitName(Optional<Limit> limit, String unit, List<Limit> near) {
     private static final Pattern WITH_UNIT = Pattern.compile(
             "(?<name>[^(\\[%°]+?)[,:]?\\s*(?:\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\]|(?<bare>[%°].*)|/\\s*(?<slash>\\S+))");
 
+    private static final Pattern HOLDS =
+            Pattern.compile("(?iu)\\b(?:hold|release|freeze|block|keep)|sperr|zurückhalt|freigabe|retenir|libér");
+
+    private static final Pattern LIMITS = Pattern.compile("(?iu)limit|grenz|höchst|maximum|seuil|loss|verlust|perte");
+
+    private static final Pattern OF_OTHER_THINGS = Pattern.compile(
+            "(?iu)container|bottle|drum|funnel|solvent|waste|order|stock|stor|balance|temperature|time|batch|budget|gebinde|abfall|solvant");
+
     /** Words that say nothing about which setting is meant. */
     private static final Set<String> FILLERS = Set.of(
             "a",
@@ -133,6 +141,20 @@ record LimitName(Optional<Limit> limit, String unit, List<Limit> near) {
         if (!slips.isEmpty() || typed.isEmpty()) {
             return slips;
         }
+        List<Limit> meant = nearByWords(typed);
+        return meant.isEmpty() ? ofAnyName(name) : meant;
+    }
+
+    /** A name that speaks of holding runs, or of a limit that is none of another kind, is taken for one that layers rest on. */
+    private static List<Limit> ofAnyName(String name) {
+        return HOLDS.matcher(name).find()
+                ? List.of(Limit.HOLD_RUNS)
+                : LIMITS.matcher(name).find() && !OF_OTHER_THINGS.matcher(name).find()
+                        ? List.of(Limit.LAYER_LIMIT, Limit.RUN_LIMIT)
+                        : List.of();
+    }
+
+    private static List<Limit> nearByWords(Set<String> typed) {
         List<Limit> whole = Arrays.stream(Limit.values())
                 .filter(limit -> typed.containsAll(words(limit.title())))
                 .toList();

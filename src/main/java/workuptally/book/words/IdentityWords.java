@@ -134,8 +134,8 @@ public final class IdentityWords {
                                 ? Matcher.quoteReplacement(m.group())
                                 : " "))
                 .replaceAll(" ");
-        if (rest.indexOf('?') >= 0) {
-            return new Read(Meaning.OPEN, "?");
+        if (rest.indexOf('?') >= 0 || rest.indexOf('\u2260') >= 0) {
+            return new Read(Meaning.OPEN, rest.indexOf('?') >= 0 ? "?" : "\u2260");
         }
         Matcher words = WORDS.matcher(rest);
         boolean evidence = false;

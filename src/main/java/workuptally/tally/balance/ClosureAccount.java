@@ -243,7 +243,18 @@ public final class ClosureAccount {
                 .forEach(l -> labels.addAll(l.lot().from()));
         labels.removeAll(recorded);
         labels.remove(Step.REACTION_MIXTURE);
+        labels.removeIf(label -> isFollowed(label, recorded));
         return labels;
+    }
+
+    /** True where every portion that the steps made of one has a row, so that the lot and its liquors stand for it. */
+    private boolean isFollowed(String label, Set<String> recorded) {
+        List<String> made = run.steps().stream()
+                .filter(step -> step.from().contains(label))
+                .flatMap(step -> step.gives().stream())
+                .filter(given -> !given.equals(label))
+                .toList();
+        return !made.isEmpty() && recorded.containsAll(made);
     }
 
     /**

@@ -37,6 +37,9 @@ public final class IdentityAccount {
     /** A rest of 0.8 to 1.5 g/mL moves the density of a phase by less than 0.05 g/mL up to this share. */
     private static final double MOST_UNKNOWN_FRACTION = 0.1;
 
+    /** Of the volume of a phase whose density is summed up from its parts (common practice). */
+    private static final double LEAST_SOLVENT_FRACTION = 0.5;
+
     private final Run run;
     private final Substances substances;
     private final LayerFlow flow;
@@ -205,6 +208,15 @@ public final class IdentityAccount {
             }
             grams += of.getAsDouble();
             millilitres += part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius);
+        }
+        double dissolving = liquid.share(c -> flow.isOrganicSolvent(c) || c.equals(Materials.WATER) ? 1 : 0)
+                .millilitres();
+        double dissolved = liquid.parts().values().stream()
+                .filter(part -> part.millilitres() <= 0)
+                .mapToDouble(Ingredients.Part::grams)
+                .sum();
+        if (dissolving < LEAST_SOLVENT_FRACTION * millilitres || dissolved > grams - dissolved) {
+            return Optional.empty(); // salts and acids in hardly any water are no phase whose density a sum would tell
         }
         double without = grams / millilitres;
         double with = (grams + solutes) / (millilitres + solutes / soluteDensity);

@@ -36,7 +36,12 @@ class LimitNameTest {
     @ParameterizedTest
     @CsvSource({
         "Runs on hold, Hold runs",
-        "Holding runs, ''",
+        "Holding runs, Hold runs",
+        "Do not release, Hold runs",
+        "Freeze, Hold runs",
+        "Loss limit, Layer limit; Run limit",
+        "Verlustgrenze, Layer limit; Run limit",
+        "Prepared by, ''",
         "Limit of a layer, Layer limit",
         "Fill of container, Container fill",
         "Container fil, Container fill",

@@ -24,6 +24,7 @@ import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerGraph;
@@ -107,9 +108,12 @@ public final class IsolatedAsIon implements RunRule {
                 continue;
             }
             Optional<Operation> operation = step.operation();
-            boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent();
-            boolean basified = operation.filter(o -> o == Operation.BASIFY).isPresent();
             boolean aqueous = step.given().aqueous().stream().anyMatch(way::contains);
+            boolean goesOn = aqueous || operation.filter(MEETS_WATER::contains).isEmpty();
+            boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
+                    || goesOn && brings(step, MaterialClass.ACID);
+            boolean basified = operation.filter(o -> o == Operation.BASIFY).isPresent()
+                    || goesOn && brings(step, MaterialClass.BASE);
             Optional<Entered> pH = step.pHAfter().entered();
             if (pH.isPresent() && product.pKa().entered().isPresent()) {
                 boolean ionised = isIon(product, pH.get().value());
@@ -118,12 +122,17 @@ public final class IsolatedAsIon implements RunRule {
                 boolean besideWater = MEETS_WATER.contains(operation.orElse(Operation.FILTER)) && !aqueous;
                 ion = ionised && !besideWater ? Optional.of(step) : Optional.empty();
             } else if (acidified || basified) {
-                ion = acidified == base ? Optional.of(step) : Optional.empty();
+                ion = acidified == base && acidified != basified ? Optional.of(step) : Optional.empty();
             } else if (operation.filter(MEETS_WATER::contains).isPresent() && !aqueous) {
                 ion = Optional.empty();
             }
         }
         return ion;
+    }
+
+    private boolean brings(Step step, String materialClass) {
+        return !step.added().material().isBlank()
+                && substances.material(step.added().material()).is(materialClass);
     }
 
     /** Labels of all portions that a lot was made from, and its own. */

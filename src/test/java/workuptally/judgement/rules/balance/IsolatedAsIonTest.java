@@ -56,6 +56,35 @@ class IsolatedAsIonTest {
                         .first("charges", "Formula", "C7H5ClO")));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "base, dilute, HCl (4 M in dioxane), true",
+        "base, crystallise, oxalic acid, true",
+        "base, dilute, ethanol, false",
+        "acid, dilute, triethylamine, true",
+        "acid, dilute, HCl (4 M in dioxane), false"
+    })
+    void acidOrBaseByAnyOperationDecides(String character, String operation, String material, boolean asked) {
+        SmallBook book = book(character, operation, "");
+        assertEquals(asked, asked(withMaterial(book, material)));
+    }
+
+    private static SmallBook withMaterial(SmallBook book, String material) {
+        return book.but("workup", "From", "M0")
+                .row(
+                        "workup",
+                        "Step",
+                        "2b",
+                        "Operation",
+                        "dilute",
+                        "From",
+                        "O1",
+                        "Material",
+                        material,
+                        "Gives other",
+                        "M0");
+    }
+
     @Test
     void waterThatComesLaterDecidesAnew() {
         SmallBook book = book("base", "acidify", "")
