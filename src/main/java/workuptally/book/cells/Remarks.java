@@ -25,9 +25,9 @@ final class Remarks {
             "ee|e\\.e\\.|de|d\\.e\\.|er|e\\.r\\.|dr|d\\.r\\.|trans|cis|syn|anti|E/Z|Z/E|conv\\.?|conversion|Umsatz|yield|yld|Ausbeute|Ausb\\.?|rendement|rdt"
                     + "|gross|brutto|brut|tare|Tara|leer|empty|theory|theor\\.?|Theorie|théorie|theoretical|theoretisch|expected|erwartet|attendu|max\\.?");
 
-    /** A mass that nobody weighed. */
-    private static final Pattern COMPUTED =
-            pattern("calc\\.?|calculated|calcd\\.?|ber\\.|berechnet|calculé|estimated from .*");
+    /** A mass that nobody weighed, or a result that nobody measured. */
+    private static final Pattern COMPUTED = pattern(
+            "calc\\.?|calculated|calcd\\.?|ber\\.|berechnet|calculé|est\\.?|estimate[ds]?|guess\\p{L}*|geschätzt|Schätz\\p{L}*|estim\\p{L}*");
 
     /** Contents of a diluted sample, or counted without the water or solvent in it. */
     private static final Pattern OTHER_BASIS = pattern(

@@ -40,6 +40,23 @@ final class NearWords {
                             "gewicht",
                             "quantité",
                             "pesée")),
+            Map.entry(
+                    "identity by",
+                    List.of(
+                            "characterisation",
+                            "characterization",
+                            "characterised by",
+                            "analytics",
+                            "analysis",
+                            "identity",
+                            "identified by",
+                            "nmr",
+                            "spectra",
+                            "charakterisierung",
+                            "analytik",
+                            "identität",
+                            "caractérisation",
+                            "analyse")),
             Map.entry("actual unit", List.of("unit", "units", "einheit", "unité")),
             Map.entry(
                     "result",

@@ -17,7 +17,7 @@ public final class MethodWords {
                     + "|un(?:kalib|valid|correct)|non[ -]?étalon"
                     + "|(?:old|expired|last|previous|wrong|failed|alte[nrs]?|abgelaufene?[nrs]?|ancienne?|vieille) (?:calib|kalib|étalon|curve|standard|response)"
                     + "|(?:calib|kalib|étalon)\\p{L}* (?:is |was |war |ist |still )?(?:pending|open|tbd|to follow|to be done|ausstehend|offen|old|expired|failed|missing|invalid|alt|abgelaufen|fehlt|ungültig|périmé)"
-                    + "|to be calib|area|flächen?|flaechen?|aire|LCAP|GCAP|normali[sz]|a ?%|a/a|rel\\.? ?%"
+                    + "|to be calib|area|flächen?|flaechen?|aire|LCAP|GCAP|normali[sz]|a ?%|a/a|rel\\.? ?%|rel(?:\\.|ative?)?(?!\\p{L})"
                     + "|estimat|guess|rough|approx|geschätzt|schätz|grob|ungefähr|estim[ée]"
                     + "|semi|qualitativ|screening|by eye|visual|invalid|ungültig)"
                     + "|% ?(?:a|area)(?!\\p{L})",

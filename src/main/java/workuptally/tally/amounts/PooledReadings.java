@@ -18,7 +18,8 @@ public final class PooledReadings {
     /** Differences beyond so many standard uncertainties of the difference are a dispute (common practice). */
     private static final double AGREE_WITHIN = 2;
 
-    private static final double OFF_BY = 2;
+    /** Response factors of uncalibrated readings, and strengths judged by eye, are off by several times (common practice). */
+    private static final double OFF_BY = 5;
 
     private PooledReadings() {}
 
@@ -49,7 +50,7 @@ public final class PooledReadings {
 
     /**
      * A content beside a reading that does not count for it, such as an uncalibrated one: the same, unless that finds clearly more, by more
-     * than the factor of two that such a method may be off (common practice). Then both are disputed and the larger counts.
+     * than such a method may be off. Then both are disputed and the larger counts.
      */
     static Content gainsaid(Content counted, Content shown) {
         double atMost = Math.max(counted.upperBoundGrams().orElse(Double.POSITIVE_INFINITY), value(counted));

@@ -67,7 +67,7 @@ class WeakMethodsTest {
     @ParameterizedTest
     @ValueSource(strings = {"TLC", "LC-MS"})
     void countsAgainstWhereItFindsClearlyMore(String method) {
-        // 1.2 mg/mL by HPLC beside 20 mg/mL: more than twice as much, of 50 mL 1.0 g
+        // 1.2 mg/mL by HPLC beside 20 mg/mL: more than five times as much, of 50 mL 1.0 g
         Content disputed = content(book("HPLC", "1.2")
                 .row("assays", "Sample", "A1", "Substance", "P", "Method", method, "Result", "20", "Unit", "mg/mL"));
         assertEquals(Content.Rests.DISPUTED_READINGS, disputed.rests());

@@ -10,6 +10,7 @@ import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.PhOfWash;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
@@ -39,6 +40,12 @@ public final class IsolatedAsIon implements RunRule {
 
     private static final String CARBON = "C";
 
+    /** Up to such a pH an acid with nitrogen in it may be an amino acid, which is neutral as a whole (common practice). */
+    private static final double ISOELECTRIC_AT_MOST = 7.5;
+
+    /** An acid weaker than this is left alone by amines and hydrogencarbonate (common practice). */
+    private static final double WEAK_ACID = 8;
+
     /** Of the usual salts of acids and of bases. */
     private static final List<String> METALS = List.of("Na", "K", "Li");
 
@@ -46,11 +53,13 @@ public final class IsolatedAsIon implements RunRule {
 
     private final Substances substances;
     private final Reference reference;
+    private final PhOfWash washes;
 
     /** With the reference data in force. */
     public IsolatedAsIon(Substances substances) {
         this.substances = substances;
         this.reference = substances.reference();
+        this.washes = new PhOfWash(substances);
     }
 
     @Override
@@ -112,11 +121,19 @@ public final class IsolatedAsIon implements RunRule {
             boolean goesOn = aqueous || operation.filter(MEETS_WATER::contains).isEmpty();
             boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
                     || goesOn && brings(step, MaterialClass.ACID);
+            boolean weak = !base
+                    && product.pKa()
+                            .entered()
+                            .filter(p -> p.value() > WEAK_ACID)
+                            .isPresent();
             boolean basified = operation.filter(o -> o == Operation.BASIFY).isPresent()
-                    || goesOn && brings(step, MaterialClass.BASE);
-            Optional<Entered> pH = step.pHAfter().entered();
+                    || goesOn && !weak && brings(step, MaterialClass.BASE);
+            Optional<Double> pH = step.pHAfter()
+                    .entered()
+                    .map(Entered::value)
+                    .or(() -> goesOn ? washes.pHOf(run, step.added().material()) : Optional.empty());
             if (pH.isPresent() && product.pKa().entered().isPresent()) {
-                boolean ionised = isIon(product, pH.get().value());
+                boolean ionised = isIon(product, pH.get()) && !isZwitterion(product, pH.get());
                 // beside water an organic layer holds what is not ionised, whatever its pH: another rule asks about
                 // that
                 boolean besideWater = MEETS_WATER.contains(operation.orElse(Operation.FILTER)) && !aqueous;
@@ -130,9 +147,16 @@ public final class IsolatedAsIon implements RunRule {
         return ion;
     }
 
+    /** Whether a step brings an acid that makes an ion of the base, or a base that does so with the acid. */
     private boolean brings(Step step, String materialClass) {
         return !step.added().material().isBlank()
                 && substances.material(step.added().material()).is(materialClass);
+    }
+
+    private static boolean isZwitterion(Product product, double pH) {
+        return product.character().get() == Product.Character.ACID
+                && pH <= ISOELECTRIC_AT_MOST
+                && elements(product.formula()).containsKey("N");
     }
 
     /** Labels of all portions that a lot was made from, and its own. */

@@ -85,7 +85,7 @@ public final class StepMaterialUnknown implements RunRule {
     /** A wash or quench whose material was left out is neither harmless nor nothing; said once a run. */
     private static void withoutMaterial(FindingList findings, Run run) {
         List<Step> steps = run.orderedSteps().stream()
-                .filter(step -> step.added().material().isBlank() && bringsSomething(step))
+                .filter(step -> step.added().material().isBlank() && bringsSomething(step) && !isSeparation(run, step))
                 .toList();
         if (!steps.isEmpty()) {
             findings.add(
@@ -100,6 +100,19 @@ public final class StepMaterialUnknown implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of("Enter what was added, and run again."));
         }
+    }
+
+    /** Phases parted that an earlier step made by what it added, as after a quench: nothing more goes in. */
+    private static boolean isSeparation(Run run, Step step) {
+        List<Step> steps = run.orderedSteps();
+        return step.operation().filter(o -> o == Step.Operation.EXTRACT).isPresent()
+                && step.added().volumeMillilitres().isBlank()
+                && step.added().massGrams().isBlank()
+                && !step.given().organic().isEmpty()
+                && !step.given().aqueous().isEmpty()
+                && steps.subList(0, steps.indexOf(step)).stream()
+                        .filter(earlier -> !earlier.added().material().isBlank())
+                        .anyMatch(earlier -> earlier.gives().stream().anyMatch(step.from()::contains));
     }
 
     private static boolean bringsSomething(Step step) {

@@ -1,13 +1,12 @@
 package workuptally.judgement.rules.layers;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.AcidBase;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.PhOfWash;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
@@ -21,11 +20,8 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.bench.Threshold;
-import workuptally.reference.solutions.Wash;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Equivalents;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.FoundDownstream;
 
@@ -33,18 +29,17 @@ import workuptally.tally.balance.FoundDownstream;
  * An acid or base found in an organic layer over water in which it is an ion, by an assay of the layer or, without one, in what was made of
  * it alone; and one that a planned wash would take away as an ion.
  *
- * <p>Ionised to more than 99 %, two units of pH beyond the pKa. The pH of a planned wash is that of its class: hydroxide 13, carbonate 11,
- * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
+ * <p>Ionised to more than 99 %, two units of pH beyond the pKa. The pH of a planned wash is that of its class, see {@link PhOfWash}.
  */
 public final class ContentAgainstPh implements RunRule {
 
-    private static final double NEUTRAL_PH = 7;
-
     private final Substances substances;
+    private final PhOfWash phOfWash;
 
     /** With the reference data in force. */
     public ContentAgainstPh(Substances substances) {
         this.substances = substances;
+        this.phOfWash = new PhOfWash(substances);
     }
 
     @Override
@@ -148,7 +143,7 @@ public final class ContentAgainstPh implements RunRule {
     /** A wash with water or brine, which has nothing to make an ion with whatever its pH reads. */
     private boolean isUnbuffered(Run run, Step step) {
         return step.operation().filter(o -> o == Step.Operation.WASH).isPresent()
-                && pHOf(run, step.added().material()).isEmpty();
+                && phOfWash.pHOf(run, step.added().material()).isEmpty();
     }
 
     /** What lots and later layers show of an organic layer that nobody assayed; what it is in per cent of theory. */
@@ -183,7 +178,7 @@ public final class ContentAgainstPh implements RunRule {
                 .filter(o -> o == Step.Operation.WASH || o == Step.Operation.EXTRACT)
                 .isPresent();
         Optional<Double> pH =
-                washes && product.wanted() ? pHOf(run, step.added().material()) : Optional.empty();
+                washes && product.wanted() ? phOfWash.pHOf(run, step.added().material()) : Optional.empty();
         boolean takenUp = step.given().aqueous().stream()
                 .anyMatch(label ->
                         run.steps().stream().anyMatch(later -> later.from().contains(label)));
@@ -219,26 +214,6 @@ public final class ContentAgainstPh implements RunRule {
                     case BASE -> 1 - AcidBase.ionisedAcidFraction(pKa.get(), pH) > substances.value(Threshold.IONISED);
                     case NEUTRAL -> false;
                 };
-    }
-
-    private Optional<Double> pHOf(Run run, String material) {
-        Optional<String> formula = substances.wash(material).map(Wash::formula).filter(f -> !f.isBlank());
-        if (formula.isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            Equivalents per =
-                    new AcidsAndBases(run, substances).of(material, Optional.of(substances.formula(formula.get())), 1);
-            List<Double> strongest = new ArrayList<>();
-            strongest.add(per.strongBase() > 0 ? 13.0 : NEUTRAL_PH);
-            strongest.add(per.carbonate() > 0 ? 11.0 : NEUTRAL_PH);
-            strongest.add(per.hydrogencarbonate() > 0 ? 8.3 : NEUTRAL_PH);
-            strongest.add(per.strongAcid() > 0 ? 0.5 : NEUTRAL_PH);
-            strongest.add(per.weakAcid() > 0 ? 2.5 : NEUTRAL_PH);
-            return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
     }
 
     private record Found(List<String> labels, double percentOfTheory) {}

@@ -62,11 +62,21 @@ class IsolatedAsIonTest {
         "base, crystallise, oxalic acid, true",
         "base, dilute, ethanol, false",
         "acid, dilute, triethylamine, true",
-        "acid, dilute, HCl (4 M in dioxane), false"
+        "acid, dilute, HCl (4 M in dioxane), false",
+        "acid, dilute, sat. NaHCO3, true",
+        "base, dilute, 1 M HCl, true"
     })
     void acidOrBaseByAnyOperationDecides(String character, String operation, String material, boolean asked) {
         SmallBook book = book(character, operation, "");
         assertEquals(asked, asked(withMaterial(book, material)));
+    }
+
+    @Test
+    void phenolIsNoIonInHydrogencarbonate() {
+        SmallBook phenol =
+                book("acid", "dilute", "").but("products", "pKa", "10").but("products", "Formula", "C6H6O");
+        assertEquals(false, asked(withMaterial(phenol, "sat. NaHCO3")));
+        assertEquals(true, asked(withMaterial(phenol, "1 M NaOH")));
     }
 
     private static SmallBook withMaterial(SmallBook book, String material) {

@@ -1,0 +1,47 @@
+package workuptally.judgement.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.model.Run;
+import workuptally.reference.solutions.Wash;
+import workuptally.tally.amounts.AcidsAndBases;
+import workuptally.tally.amounts.Equivalents;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * The pH that a wash brings, by its class: hydroxide 13, carbonate 11, hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common
+ * practice).
+ */
+public final class PhOfWash {
+    private static final double NEUTRAL_PH = 7;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public PhOfWash(Substances substances) {
+        this.substances = substances;
+    }
+
+    /** The pH of a wash; empty for one that is neither acid nor base, or that no table knows. */
+    public Optional<Double> pHOf(Run run, String material) {
+        Optional<String> formula = substances.wash(material).map(Wash::formula).filter(f -> !f.isBlank());
+        if (formula.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Equivalents per =
+                    new AcidsAndBases(run, substances).of(material, Optional.of(substances.formula(formula.get())), 1);
+            List<Double> strongest = new ArrayList<>();
+            strongest.add(per.strongBase() > 0 ? 13.0 : NEUTRAL_PH);
+            strongest.add(per.carbonate() > 0 ? 11.0 : NEUTRAL_PH);
+            strongest.add(per.hydrogencarbonate() > 0 ? 8.3 : NEUTRAL_PH);
+            strongest.add(per.strongAcid() > 0 ? 0.5 : NEUTRAL_PH);
+            strongest.add(per.weakAcid() > 0 ? 2.5 : NEUTRAL_PH);
+            return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+}
