@@ -1,7 +1,6 @@
 package workuptally.cli;
 
 import java.io.BufferedOutputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -85,7 +84,7 @@ final class ReviewFiles {
             throws UnreadableBookException, IOException {
         switch (kind) {
             case WORKBOOK -> workbook(book, files, staged.get(0), review);
-            case PDF -> pdf(review, staged.get(0));
+            case PDF -> pdf(review, files, staged.get(0));
             case SAFETY -> write(staged.get(0), out -> SafetyReport.write(review, plain(), out));
             case LABELS -> write(staged.get(0), out -> LabelReport.write(review, plain(), out));
             case JSON -> json(review, staged.get(0));
@@ -105,11 +104,12 @@ final class ReviewFiles {
                 input, output, review, new Wording(settings.decimalMark().mark()));
     }
 
-    private void pdf(Review review, Path file) throws IOException {
-        ByteArrayOutputStream json = new ByteArrayOutputStream();
-        JsonReport.write(review, json);
+    /** The attached JSON stands on the disk meanwhile: that of ten thousand runs is hundreds of megabytes. */
+    private void pdf(Review review, StagedFiles files, Path file) throws IOException {
+        Path json = files.scratch("attached.json");
+        json(review, json);
         PdfAttachment attachment =
-                new PdfAttachment(ReportKind.jsonName(review.book().name()), json.toByteArray());
+                PdfAttachment.ofFile(ReportKind.jsonName(review.book().name()), json);
         PdfOptions options = new PdfOptions(settings.paper(), settings.decimalMark(), Optional.of(attachment));
         write(file, out -> PdfReport.write(review, options, out));
     }

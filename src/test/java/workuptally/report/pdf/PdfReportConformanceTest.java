@@ -6,7 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
@@ -51,9 +52,14 @@ class PdfReportConformanceTest {
             default -> InventedReviews.ofRuns(runs);
         };
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfAttachment json =
-                new PdfAttachment("week-10-review.json", "{\"runs\": []}".getBytes(StandardCharsets.UTF_8));
-        PdfReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.COMMA, Optional.of(json)), out);
+        Path attached = Files.createTempFile("attached", ".json");
+        try {
+            PdfAttachment json =
+                    PdfAttachment.ofFile("week-10-review.json", Files.writeString(attached, "{\"runs\": []}"));
+            PdfReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.COMMA, Optional.of(json)), out);
+        } finally {
+            Files.delete(attached);
+        }
         return out.toByteArray();
     }
 

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -30,6 +32,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -252,9 +255,11 @@ class PdfReportTest {
     }
 
     @Test
-    void attachmentComesOutAsItWentIn() throws IOException {
+    void attachmentComesOutAsItWentIn(@TempDir Path folder) throws IOException {
         byte[] json = "{\"runs\": [1]}".getBytes(StandardCharsets.UTF_8);
-        PdfOptions options = PdfOptions.standard().withAttachment(new PdfAttachment("week-10-review.json", json));
+        Path attached = Files.write(folder.resolve("attached.json"), json);
+        PdfOptions options =
+                PdfOptions.standard().withAttachment(PdfAttachment.ofFile("week-10-review.json", attached));
         try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(1), options))) {
             PDComplexFileSpecification file = document.getDocumentCatalog()
                     .getNames()

@@ -16,31 +16,21 @@ public final class PdfAttachment {
     private static final int SMALLEST = 9;
 
     private final String fileName;
-    private final Content content;
+    private final Path file;
 
-    private PdfAttachment(String fileName, Content content) {
+    private PdfAttachment(String fileName, Path file) {
         this.fileName = Objects.requireNonNull(fileName, "fileName");
-        this.content = content;
-    }
-
-    /**
-     * A file to attach.
-     *
-     * @param fileName name without folders, for example {@code week-10-review.json}
-     * @param bytes its content, UTF-8 JSON
-     */
-    public PdfAttachment(String fileName, byte[] bytes) {
-        this(fileName, new Bytes(bytes.clone()));
+        this.file = Objects.requireNonNull(file, "file");
     }
 
     /**
      * A file that is copied from the disk when the report is written, so that a large one never stands in memory whole.
      *
-     * @param fileName name without folders under which it is attached
+     * @param fileName name without folders under which it is attached, for example {@code week-10-review.json}
      * @param file where it is, UTF-8 JSON
      */
     public static PdfAttachment ofFile(String fileName, Path file) {
-        return new PdfAttachment(fileName, new OnDisk(file));
+        return new PdfAttachment(fileName, file);
     }
 
     /** Name without folders. */
@@ -49,26 +39,7 @@ public final class PdfAttachment {
     }
 
     PdfFileSpecification embed(PdfWriter writer, PdfDictionary parameters) throws IOException {
-        return content.embed(writer, fileName, parameters);
-    }
-
-    private sealed interface Content permits Bytes, OnDisk {
-        PdfFileSpecification embed(PdfWriter writer, String name, PdfDictionary parameters) throws IOException;
-    }
-
-    private record Bytes(byte[] bytes) implements Content {
-        @Override
-        public PdfFileSpecification embed(PdfWriter writer, String name, PdfDictionary parameters) throws IOException {
-            parameters.put(PdfName.SIZE, new PdfNumber(bytes.length));
-            return PdfFileSpecification.fileEmbedded(writer, name, name, bytes, JSON, parameters, SMALLEST);
-        }
-    }
-
-    private record OnDisk(Path file) implements Content {
-        @Override
-        public PdfFileSpecification embed(PdfWriter writer, String name, PdfDictionary parameters) throws IOException {
-            parameters.put(PdfName.SIZE, new PdfNumber(Files.size(file)));
-            return PdfFileSpecification.fileEmbedded(writer, file.toString(), name, null, JSON, parameters, SMALLEST);
-        }
+        parameters.put(PdfName.SIZE, new PdfNumber(Files.size(file)));
+        return PdfFileSpecification.fileEmbedded(writer, file.toString(), fileName, null, JSON, parameters, SMALLEST);
     }
 }
