@@ -33,12 +33,12 @@ import workuptally.faults.BookPromises.Depth;
 import workuptally.model.Book;
 
 /**
- * Damaged books by the thousand, the same ones each time: 4500 of them, or as many as {@code -Dfuzz.books=} says, from the seed
+ * Damaged books by the thousand, the same ones each time: 4000 of them, or as many as {@code -Dfuzz.books=} says, from the seed
  * {@code -Dfuzz.seed=}. A book that breaks a promise is kept in {@code target/broken-books} with its seed in the name.
  */
 @Tag("slow")
 class DamagedBooksTest {
-    private static final int BOOKS = Integer.getInteger("fuzz.books", 4_500);
+    private static final int BOOKS = Integer.getInteger("fuzz.books", 4_000);
     private static final long FIRST_SEED = Long.getLong("fuzz.seed", 1);
     private static final Path BROKEN = Path.of("target", "broken-books");
 

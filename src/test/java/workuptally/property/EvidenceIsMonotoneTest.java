@@ -24,7 +24,7 @@ import workuptally.reference.Reference;
  */
 @Tag("slow")
 class EvidenceIsMonotoneTest {
-    private static final int RUNS = Integer.getInteger("monotone.runs", 40);
+    private static final int RUNS = Integer.getInteger("monotone.runs", 25);
 
     /** Runs of one book: enough that reading it costs little, few enough that it stays small. */
     private static final int RUNS_OF_A_BOOK = 600;
