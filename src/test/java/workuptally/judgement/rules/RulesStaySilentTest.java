@@ -57,6 +57,20 @@ class RulesStaySilentTest {
     }
 
     @Test
+    void phasesPartedAfterAQuenchNeedNoMaterial() throws Exception {
+        ExampleBook parted = ExampleBook.clean()
+                .with(
+                        "workup",
+                        "X1,1,wash,RM,water,1,30,,,0.998,250,1,,,aqueous,density,none,O1,A1,",
+                        "X1,0,quench,RM,water,1,30,,,0.998,250,1,,,,,,,,RM\nX1,1,extract,RM,,1,,,,,250,1,,,aqueous,density,none,O1,A1,");
+        silent("step-material-unknown", parted);
+        // without the quench before it, what went in is asked for
+        only(
+                "step-material-unknown",
+                ExampleBook.clean().with("workup", "X1,1,wash,RM,water,1,30,,,0.998", "X1,1,extract,RM,,1,,,,"));
+    }
+
+    @Test
     void titreAtTheLimitIsNoFinding() throws Exception {
         silent(
                 "titre-differs",

@@ -215,6 +215,23 @@ class ClosureAccountTest {
     }
 
     @Test
+    void liquorsThatTheStepsGiveStandForAPurification() {
+        // filtered straight out of acidified water: solid and filtrate have their rows, so that nothing of Q1 is left
+        // out
+        SmallBook book = lot("18.00", "1")
+                .but("isolated", "Stage", "purified")
+                .but("isolated", "From", "Q1")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "Q1", "Gives aqueous", "A1")
+                .but("workup", "Gives other", "C1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "50.00", "Status", "kept");
+        assertTrue(closure(book).candidates().stream().noneMatch(c -> c.place().startsWith("purification")));
+        assertTrue(closure(book.but("workup", "Gives other", "C1; L9")).candidates().stream()
+                .anyMatch(c -> c.place().equals("purification of Q1")));
+    }
+
+    @Test
     void crudeWithoutARowIsKnownLessThanOneWithoutAnAssay() {
         SmallBook book = lot("18.00", "1").but("isolated", "Stage", "purified").but("isolated", "From", "C0");
         Closure closure = closure(book);

@@ -260,4 +260,15 @@ class IdentityAccountTest {
                 .lower()
                 .isEmpty());
     }
+
+    @Test
+    void saltsInHardlyAnyWaterHaveNoExpectedDensity() {
+        // 40 g of a salt beside 5 mL of water: no sum of parts tells what such a phase weighs
+        SmallBook book = washed(SmallBook.reaction(), "87.0", "99.5").but("workup", "Volume", "5");
+        assertEquals(2, all(book).size());
+        SmallBook salty = book.row("charges", "Material", "potassium carbonate", "Role", "base", "Formula", "K2CO3")
+                .but("charges", "Actual amount", "40")
+                .but("charges", "Actual unit", "g");
+        assertEquals(List.of(), all(salty));
+    }
 }

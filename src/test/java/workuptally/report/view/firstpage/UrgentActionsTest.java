@@ -40,6 +40,30 @@ class UrgentActionsTest {
         assertTrue(first.contains("sodium azide"), first);
     }
 
+    /** Of a layer that nobody measured nobody knows what there is to recover. */
+    @Test
+    void layerThatWasNotAssayedIsAssayedFirst() {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", "neutral")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O1", "Net", "18.00")
+                .but("isolated", "Assay", "100")
+                .but("isolated", "Identity by", "NMR")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept");
+        assertTrue(lines(book).stream().noneMatch(line -> line.contains("recover it")), lines(book)::toString);
+        SmallBook assayed = book.row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.50")
+                .but("assays", "Unit", "g");
+        assertTrue(lines(assayed).stream().anyMatch(line -> line.contains("recover it")), lines(assayed)::toString);
+    }
+
+    private static List<String> lines(SmallBook book) {
+        return UrgentAction.of(book.review(), new ReadableNumbers('.'), 9).stream()
+                .map(UrgentAction::text)
+                .toList();
+    }
+
     /** The invented week plans an azide with dichloromethane: before the start too, the line says what must not meet. */
     @Test
     void plannedMeetingNamesItsSubstances() {
