@@ -37,7 +37,7 @@ public final class Additions {
             if (!step.added().material().isBlank()) {
                 boolean purification = StepOutputs.is(step, Step.Operation.CHROMATOGRAPH)
                         || StepOutputs.is(step, Step.Operation.CRYSTALLISE) && !hasLiquor(step)
-                        || step.from().stream().anyMatch(l -> run.lot(l).isPresent() || graph.descendsFromLot(l));
+                        || graph.isPurification(step);
                 Optional<MeasuredValue> read = volume(step);
                 Optional<MeasuredValue> mass = mass(step, read);
                 Optional<MeasuredValue> volume = read.or(() -> mass.flatMap(m -> volumeOfWeighed(step, m)));
