@@ -43,12 +43,15 @@ import workuptally.judgement.rules.charges.TitreDiffers;
 import workuptally.judgement.rules.charges.UnitSlip;
 import workuptally.judgement.rules.containers.ContainerContents;
 import workuptally.judgement.rules.containers.ContainerDays;
+import workuptally.judgement.rules.containers.ContainerIncompatible;
 import workuptally.judgement.rules.containers.ProposalAmount;
 import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
+import workuptally.judgement.rules.containers.TransferOfWhatIsReused;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
@@ -181,6 +184,9 @@ public final class Rules {
         return List.of(
                 new ProposalInWrongStream(),
                 new ProposalIncompatible(),
+                new ContainerIncompatible(),
+                new TransferMadeInWrongStream(),
+                new TransferOfWhatIsReused(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
                 new ContainerContents(substances),
