@@ -36,6 +36,7 @@ import workuptally.judgement.rules.charges.PlanCopied;
 import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
 import workuptally.judgement.rules.charges.SkeletonNotGiven;
+import workuptally.judgement.rules.charges.SolventAmountMissing;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
@@ -164,6 +165,7 @@ public final class Rules {
                 new WaterMiscibleSolvent(substances),
                 new PkaShifted(substances),
                 new RecoveredSolventTakenAsPure(),
+                new SolventAmountMissing(),
                 new MassGap(substances),
                 new ReviewDatePassed());
     }

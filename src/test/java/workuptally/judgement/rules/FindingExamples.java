@@ -166,6 +166,7 @@ final class FindingExamples {
                 "recovered-solvent-as-pure",
                 Severity.CHECK,
                 clean().with("charges", "60,mL,,,,0.902,", "60,mL,,,,0.902,recovered in February"));
+        add("solvent-amount-missing", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902,", ",,,,,0.902,"));
     }
 
     private void steps() {
