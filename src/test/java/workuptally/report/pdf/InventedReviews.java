@@ -301,6 +301,7 @@ public final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 ROW);
     }
 
