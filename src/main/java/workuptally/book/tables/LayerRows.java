@@ -66,6 +66,11 @@ public final class LayerRows {
 
     private static Layer layer(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
+        Layer.Weighing weighing = new Layer.Weighing(
+                GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
+                tare,
+                row.number("Net"),
+                row.text("Balance"));
         return new Layer(
                 label,
                 row.choice("Phase", Layer.Phase.values()),
@@ -73,14 +78,10 @@ public final class LayerRows {
                 row.text("Vessel"),
                 row.total("Volume"),
                 row.number("Volume uncertainty"),
-                new Layer.Weighing(
-                        GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
-                        tare,
-                        row.number("Net"),
-                        row.text("Balance")),
+                weighing,
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
-                CompositionCell.read(row, run),
+                CompositionCell.read(row, run, weighing),
                 new Layer.Custody(
                         row.choice("Status", Layer.Status.values()),
                         row.text("Released by"),
