@@ -54,6 +54,7 @@ import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
 import workuptally.judgement.rules.containers.TransferOfWhatIsReused;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionIncomplete;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
@@ -156,6 +157,7 @@ public final class Rules {
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
+                new CompositionIncomplete(substances),
                 new LayerPartOnly(),
                 new AreaPercent(),
                 new AssayImpossible(substances),

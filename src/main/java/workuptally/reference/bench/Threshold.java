@@ -143,6 +143,10 @@ public enum Threshold {
     EXCESS_NOTE(0, 1000000),
     /** A charge within this of a thousand times the plan is taken for a slip of the unit; fraction. */
     UNIT_SLIP_WITHIN(0, 0.9),
+    /** Share of a distillate that its composition tells at least; mass %. */
+    COMPOSITION_LEAST(0, 100),
+    /** Bound of the largest of several readings of a layer up to which they may differ; share of the layer limit. */
+    READINGS_APART(0, 1),
     /** Content of a layer from which its routes are compared; % of theory. */
     ROUTES_NOTE(0, 100),
     /** Product left in the water layer from which a shifted pKa is named; % of theory. */

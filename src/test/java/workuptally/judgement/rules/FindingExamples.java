@@ -261,6 +261,10 @@ final class FindingExamples {
                 "composition-not-charged",
                 Severity.CHECK,
                 clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
+        add(
+                "composition-incomplete",
+                Severity.CHECK,
+                clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,ethyl acetate 1 %"));
         add("layer-part-only", Severity.HOLD, clean().with("layers", "E-01,34,97.63,63.11", "E-01,11,74.3,63.11"));
         add(
                 "layer-volume-impossible",

@@ -304,6 +304,7 @@ public final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 ROW);
     }
 
