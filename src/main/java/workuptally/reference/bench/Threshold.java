@@ -151,6 +151,8 @@ public enum Threshold {
     ROUTES_NOTE(0, 100),
     /** Product left in the water layer from which a shifted pKa is named; % of theory. */
     PKA_SHIFT_NOTE(0, 100),
+    /** Product that a recrystallisation or a column usually loses to glassware; % of what was purified. */
+    PURIFICATION_LOSS(0, 100),
     /** Beyond which more mass found than charged is a finding; standard uncertainties. */
     MASS_GAP(0.5, 20),
     /** Assays of a charge from this on count as pure; % w/w. */
