@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import workuptally.book.words.IdentityWords;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
@@ -11,16 +12,29 @@ import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
 
 /** Reads the Isolated table; a lot that holds several products has a row for each, with one weighing. */
 public final class LotRows {
-    private LotRows() {}
+    private final Supplier<Reference> reference;
 
-    public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> read(row, label, run))));
+    private LotRows(Supplier<Reference> reference) {
+        this.reference = reference;
     }
 
-    private static void read(TableRow row, String label, RunParts run) {
+    /**
+     * Adds the lots of the table to their runs.
+     *
+     * @param reference figures of the bench in force
+     */
+    public static void read(TableRows rows, RunIndex runs, Supplier<Reference> reference) {
+        LotRows lots = new LotRows(reference);
+        rows.forEach(row ->
+                runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> lots.read(row, label, run))));
+    }
+
+    private void read(TableRow row, String label, RunParts run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -86,7 +100,7 @@ public final class LotRows {
         }
     }
 
-    private static Lot lot(TableRow row, String label, RunParts run) {
+    private Lot lot(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
         return new Lot(
                 run.lot(label).map(Lot::label).orElse(label),
@@ -107,11 +121,13 @@ public final class LotRows {
     }
 
     /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
-    private static LotIdentity identity(TableRow row, RunParts run) {
+    private LotIdentity identity(TableRow row, RunParts run) {
         String typed = row.text("Identity by");
         String product = row.text("Product");
         IdentityWords.Read read = IdentityWords.read(
-                typed, run.product(product).map(Product::name).orElse(product));
+                typed,
+                run.product(product).map(Product::name).orElse(product),
+                () -> reference.get().value(Threshold.MELTING_POINT_FAR));
         return switch (read.meaning()) {
             case NOTHING -> LotIdentity.NONE;
             case EVIDENCE -> LotIdentity.shownBy(typed);

@@ -35,6 +35,7 @@ public final class Contents {
     private final Forms forms;
     private final MethodSight sight;
     private final AssayResults results;
+    private final PooledReadings pooled;
     private final Omissions omissions;
 
     public Contents(
@@ -50,7 +51,8 @@ public final class Contents {
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
         this.sight = new MethodSight(run, molarMasses.substances());
-        this.results = new AssayResults(limits);
+        this.results = new AssayResults(limits, molarMasses.substances());
+        this.pooled = new PooledReadings(molarMasses.substances());
         this.omissions = omissions;
     }
 
@@ -85,7 +87,7 @@ public final class Contents {
         }
         residues.forEach((substance, dried) -> rows.merge(substance, dried, Contents::beside));
         return rows.values().stream()
-                .map(PooledReadings::of)
+                .map(pooled::of)
                 .map(content -> gainsaid(content, label, massGrams, volumeMillilitres, productMillimoles))
                 .toList();
     }
@@ -111,7 +113,7 @@ public final class Contents {
                 Optional<Content> shown =
                         figure(assay, assay.unit().orElseThrow(), massGrams, volumeMillilitres, productMillimoles);
                 if (shown.isPresent()) {
-                    content = PooledReadings.gainsaid(content, shown.get());
+                    content = pooled.gainsaid(content, shown.get());
                 }
             }
         }
