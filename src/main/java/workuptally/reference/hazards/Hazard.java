@@ -18,7 +18,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param cas registry number
  * @param group kind of material, for example {@code solvent}
  * @param classification its hazard statements
- * @param caution one line of caution; printed together with {@link #DEFERENCE}
+ * @param caution one line of caution
  * @param materialClasses classes of {@link ReactivityGroup}, the coarse ones
  * @param usualWasteStream key of a waste stream; a proposal, local rules decide
  * @param sources keys of the bibliography
@@ -129,8 +129,4 @@ public record Hazard(
     public String table() {
         return "hazards";
     }
-
-    /** The sentence that goes with every hazard note. */
-    public static final String DEFERENCE =
-            "The supplier's safety data sheet, the local rules and the people responsible win over anything printed here.";
 }

@@ -25,9 +25,6 @@ import workuptally.model.Run;
  * with its one-sided 95 % reach (JCGM 100:2008, G.3: the normal quantile, or that of Student where few repeats stand behind u). Assays that share a calibration share its uncertainty.
  */
 public final class Contents {
-    /** One-sided 95 % quantile of the normal distribution. */
-    public static final double ONE_SIDED_95 = 1.645;
-
     private final Run run;
     private final Readings readings;
     private final Calibrations calibrations;

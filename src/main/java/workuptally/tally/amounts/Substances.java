@@ -96,11 +96,6 @@ public final class Substances {
         rows.forEach(this::use);
     }
 
-    /** The atomic weights in force. */
-    public AtomicWeights atomicWeights() {
-        return atomicWeights;
-    }
-
     /** The form of a substance that explains a difference of two molar masses, if one does; notes its row as used. */
     public Optional<FormDifference> formDifference(double gramsPerMole) {
         List<FormDifference.Form> forms = reference.addedForms().stream()
@@ -312,13 +307,6 @@ public final class Substances {
     /** The solute that a name means, whatever its strength. */
     public Optional<Solute> solute(String name) {
         return material(name).solute();
-    }
-
-    /** Classes of one material by its name, those of its solvent included. */
-    public Set<String> materialClasses(String name) {
-        Material material = material(name);
-        material.parts().forEach(part -> part.row().ifPresent(this::use));
-        return material.classes();
     }
 
     /** True for a product that goes over with the solvent when that is taken off, by the boiling point entered for it. */
