@@ -160,7 +160,7 @@ public final class Rules {
                 new CropsIncomplete(),
                 new WaterMiscibleSolvent(substances),
                 new PkaShifted(substances),
-                new RecoveredSolventTakenAsPure(),
+                new RecoveredSolventTakenAsPure(substances),
                 new MassGap(substances),
                 new ReviewDatePassed());
     }

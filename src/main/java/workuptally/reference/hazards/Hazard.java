@@ -37,6 +37,8 @@ public record Hazard(
         List<String> sources,
         Basis basis)
         implements Cited {
+    private static final Set<String> SOLIDS = Set.of("sorbent", "drying agent");
+
     /** Flammable liquids, and what catches fire by itself. */
     private static final Set<String> FIRE = Set.of("H224", "H225", "H226", "H250");
 
@@ -45,6 +47,11 @@ public record Hazard(
         aliases = List.copyOf(aliases);
         materialClasses = List.copyOf(materialClasses);
         sources = List.copyOf(sources);
+    }
+
+    /** True for a sorbent or filter aid and for a drying agent: what stays behind as a solid. */
+    public boolean isSorbent() {
+        return SOLIDS.contains(group);
     }
 
     static Hazard of(Cells row) throws IllegalReferenceException {

@@ -20,6 +20,7 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Product;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
+import workuptally.reference.hazards.Hazard;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.AtomicWeight;
@@ -114,6 +115,11 @@ public final class Substances {
     /** What a written name means, with the formula that stands beside it. */
     public Material material(String written, Optional<Formula> formula) {
         return materials.read(written, formula);
+    }
+
+    /** True where a name, or what stands on a bottle, says that the material was used before. */
+    public boolean isRecovered(String name, String onBottle) {
+        return !name.isBlank() && material(name).recovered() || materials.saysRecovered(onBottle);
     }
 
     /** What a written name means. */
@@ -227,10 +233,7 @@ public final class Substances {
 
     /** True for a listed sorbent, filter aid or drying agent. */
     public boolean isSorbent(String name) {
-        return material(name)
-                .hazard()
-                .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
-                .isPresent();
+        return material(name).hazard().filter(Hazard::isSorbent).isPresent();
     }
 
     /** A listed oxidant by name or alias. */
