@@ -38,7 +38,8 @@ final class PeriodSummary {
                         .orElse("")
                 + "; median " + percent(totals.medianYieldPercent()) + " of " + totals.yieldsStated()
                 + " yields stated");
-        out.println("Solvents: " + decimals(totals.solventInLitres(), 2) + " L, "
+        out.println("Solvents: " + (totals.isSolventLeast() ? "at least " : "")
+                + decimals(totals.solventInLitres(), 2) + " L, "
                 + decimals(totals.solventInGrams() / 1000, 2) + " kg in; "
                 + decimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
                 + decimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "

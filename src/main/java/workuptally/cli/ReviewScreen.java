@@ -181,7 +181,8 @@ final class ReviewScreen {
             return;
         }
         out.println("Solvent");
-        line(INDENT + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
+        line(INDENT + (totals.isSolventLeast() ? "at least " : "")
+                + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
                 + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
                 + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
                 + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "

@@ -36,6 +36,7 @@ import workuptally.judgement.rules.charges.PlanCopied;
 import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
 import workuptally.judgement.rules.charges.SkeletonNotGiven;
+import workuptally.judgement.rules.charges.SolventAmountMissing;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
@@ -43,12 +44,15 @@ import workuptally.judgement.rules.charges.TitreDiffers;
 import workuptally.judgement.rules.charges.UnitSlip;
 import workuptally.judgement.rules.containers.ContainerContents;
 import workuptally.judgement.rules.containers.ContainerDays;
+import workuptally.judgement.rules.containers.ContainerIncompatible;
 import workuptally.judgement.rules.containers.ProposalAmount;
 import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
+import workuptally.judgement.rules.containers.TransferOfWhatIsReused;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
@@ -161,6 +165,7 @@ public final class Rules {
                 new WaterMiscibleSolvent(substances),
                 new PkaShifted(substances),
                 new RecoveredSolventTakenAsPure(substances),
+                new SolventAmountMissing(),
                 new MassGap(substances),
                 new ReviewDatePassed());
     }
@@ -181,6 +186,9 @@ public final class Rules {
         return List.of(
                 new ProposalInWrongStream(),
                 new ProposalIncompatible(),
+                new ContainerIncompatible(),
+                new TransferMadeInWrongStream(),
+                new TransferOfWhatIsReused(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
                 new ContainerContents(substances),

@@ -39,6 +39,7 @@ public enum FindingCode {
     REAGENT_IN_LARGE_EXCESS(Severity.CHECK),
     PLAN_COPIED(Severity.NOTE, "C11"),
     RECOVERED_SOLVENT_AS_PURE(Severity.CHECK, "C36"),
+    SOLVENT_AMOUNT_MISSING(Severity.CHECK),
 
     // Steps and their labels
     LAYER_UNKNOWN_SOURCE(Severity.CHECK),
@@ -149,6 +150,9 @@ public enum FindingCode {
     PROPOSAL_WRONG_STREAM(Severity.STOP, "C39"),
     PROPOSAL_STREAM_UNKNOWN(Severity.CHECK, "C39"),
     PROPOSAL_INCOMPATIBLE(Severity.STOP, "C38"),
+    CONTAINER_INCOMPATIBLE(Severity.STOP, "C38"),
+    TRANSFER_IN_WRONG_STREAM(Severity.CHECK, "C39"),
+    TRANSFER_OF_REUSED(Severity.CHECK),
     CONTAINER_OVERFULL(Severity.STOP, "C39"),
     CONTAINER_NEARLY_FULL(Severity.NOTE, "C39"),
     PROPOSAL_HOLDS_PRODUCT(Severity.HOLD, "C18"),

@@ -42,6 +42,22 @@ class JudgedEntriesTest {
         assertTrue(assay(book).isUnreadable());
     }
 
+    /** A figure one cell to the right of its column is no blank amount. */
+    @Test
+    void figureInTheUnitColumnIsAskedAbout() throws Exception {
+        write("charges.csv", "Run,Material,Role,Actual amount,Actual unit\nR1,dichloromethane,solvent,,8.00 L\n");
+        Book book = read();
+        assertEquals(List.of("unit-unknown"), codes(book));
+        assertTrue(book.runs()
+                .get(0)
+                .charges()
+                .get(0)
+                .actual()
+                .orElseThrow()
+                .value()
+                .isUnreadable());
+    }
+
     @ParameterizedTest
     @CsvSource({"0.02, percent-as-fraction", "'0.02 %', ''", "0.5, ''", "0, uncertainty-zero", "'0 %', uncertainty-zero"
     })

@@ -232,7 +232,8 @@ public final class ExampleReview {
                 10,
                 1,
                 110,
-                0.901);
+                0.901,
+                0);
     }
 
     private static LayerTally layer(Readings readings, String label) {

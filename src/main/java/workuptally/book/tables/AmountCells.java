@@ -31,10 +31,21 @@ final class AmountCells {
     Optional<Amount> amount(SchemaColumn column, SchemaColumn unitColumn) {
         String heading = column.heading();
         Optional<RawCell> cell = row.cell(heading);
+        String typedBeside = row.text(unitColumn.heading());
+        if (row.isBlank(heading) && typedBeside.chars().anyMatch(Character::isDigit)) {
+            row.report(
+                    FindingCode.UNIT_UNKNOWN,
+                    column.need().severity(),
+                    unitColumn.heading(),
+                    "read '" + typedBeside + "', and nothing under " + heading,
+                    unitColumn.expected(),
+                    "Put the figure under " + heading
+                            + ", see whether other cells of the row are shifted, and run again.");
+            return Optional.of(new Amount(Field.NoNumber.UNREADABLE, Dimension.MASS, typedBeside));
+        }
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        String typedBeside = row.text(unitColumn.heading());
         boolean inDrops = NumberText.meansDrops(typedBeside);
         String beside = inDrops ? Unit.MILLILITRE.symbol() : typedBeside;
         NumberText typed = numbers.read(column, cell.get());

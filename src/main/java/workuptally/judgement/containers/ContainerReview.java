@@ -1,6 +1,7 @@
 package workuptally.judgement.containers;
 
 import java.util.List;
+import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
@@ -10,6 +11,8 @@ import workuptally.tally.suspects.RunSuspects;
  * A container with what is proposed for it.
  *
  * @param tally its ledger
+ * @param standing what stands together in it though it never should
+ * @param made transfers made since its weighing, in order of the table
  * @param proposals the proposals, in order of the table
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
  * @param facts limits of regulations that may bear on it
@@ -18,6 +21,8 @@ import workuptally.tally.suspects.RunSuspects;
  */
 public record ContainerReview(
         ContainerTally tally,
+        List<Clash> standing,
+        List<MadeTransfer> made,
         List<ProposalFit> proposals,
         ContainerState afterProposals,
         List<RegulatoryFact> facts,
@@ -25,6 +30,8 @@ public record ContainerReview(
         RunSuspects suspects) {
     /** Copies the list. */
     public ContainerReview {
+        standing = List.copyOf(standing);
+        made = List.copyOf(made);
         proposals = List.copyOf(proposals);
         facts = List.copyOf(facts);
         hazards = List.copyOf(hazards);

@@ -2,21 +2,15 @@ package workuptally.judgement.containers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.judgement.hazards.ContainerHazards;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reference;
-import workuptally.reference.hazards.Reactivity;
-import workuptally.reference.hazards.ReactivityPair;
-import workuptally.reference.hazards.ReactivityPair.InWorkup;
-import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.ContainerLabel;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -38,7 +32,7 @@ public final class ContainerReviews {
     private final List<ContainerTally> ledgers;
     private final ContainerStreams streams;
     private final CarriedMaterials carried;
-    private final Reactivity reactivity;
+    private final ContainerClashes clashes;
     private final ContainerHazards hazards;
     private final Map<String, RunTally> runs;
     private final ContainerSuspects suspects;
@@ -59,7 +53,7 @@ public final class ContainerReviews {
         tallies.forEach(t -> runs.put(t.run().id(), t));
         this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
-        this.reactivity = reference.reactivity();
+        this.clashes = new ContainerClashes(reference.reactivity());
         this.hazards = new ContainerHazards(book, tallies, substances);
         this.suspects = new ContainerSuspects(book, tallies, substances);
     }
@@ -78,7 +72,7 @@ public final class ContainerReviews {
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
         Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();
-        boolean over = isOver(state, limit);
+        boolean over = false; // where it is over already, the first proposal says so
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
@@ -88,10 +82,10 @@ public final class ContainerReviews {
             boolean waitsForPhase = !phaseKnown && byMakeUp != StreamFit.UNKNOWN;
             List<Carried> brought = carried.ofAddition(addition);
             ContainerState after = state.plus(addition);
-            List<Clash> clashes = clashes(brought, present, earlier);
+            List<Clash> met = clashes.with(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
-            ProposalFit proposal = new ProposalFit(
-                    addition, fit, waitsForPhase, streams.names(incoming), clashes, after, limit, crosses);
+            ProposalFit proposal =
+                    new ProposalFit(addition, fit, waitsForPhase, streams.names(incoming), met, after, limit, crosses);
             if (proposal.fits()) {
                 state = after;
                 over |= crosses;
@@ -101,11 +95,22 @@ public final class ContainerReviews {
         }
         return new ContainerReview(
                 ledger,
+                clashes.within(present),
+                made(ledger, read),
                 proposals,
                 state,
                 new RegulatoryFacts(substances).of(read.stream(), ledger.now()),
                 hazards.of(ledger),
                 suspects.of(ledger));
+    }
+
+    private List<MadeTransfer> made(ContainerTally ledger, ContainerLabel read) {
+        return ledger.done().stream()
+                .map(addition -> {
+                    List<String> brought = streams.ofAddition(addition);
+                    return new MadeTransfer(addition, streams.fit(brought, read), streams.names(brought));
+                })
+                .toList();
     }
 
     /** False where a layer of a contact has no density that tells which phase it is, and no check at the bench says so: its stream is a guess. */
@@ -119,62 +124,5 @@ public final class ContainerReviews {
 
     private static boolean isOver(ContainerState state, double limitPercent) {
         return state.fillPercent().isPresent() && state.fillPercent().getAsDouble() > limitPercent;
-    }
-
-    private List<Clash> clashes(List<Carried> brought, List<Carried> present, Map<String, List<Carried>> earlier) {
-        Map<String, Clash> clashes = new LinkedHashMap<>();
-        Set<String> there = new LinkedHashSet<>();
-        brought.forEach(c -> there.addAll(c.membership().classes()));
-        present.forEach(c -> there.addAll(c.membership().classes()));
-        earlier.values()
-                .forEach(list -> list.forEach(c -> there.addAll(c.membership().classes())));
-        clashes(brought, present, "", there, clashes);
-        earlier.forEach((transfer, list) -> clashes(brought, list, transfer, there, clashes));
-        return List.copyOf(clashes.values());
-    }
-
-    private void clashes(
-            List<Carried> brought,
-            List<Carried> present,
-            String transfer,
-            Set<String> there,
-            Map<String, Clash> clashes) {
-        for (Carried incoming : brought) {
-            for (Carried other : present) {
-                if (incoming.material().equals(other.material())
-                        || isWater(other) && holdsWater(brought)
-                        || isWater(incoming) && holdsWater(present)) {
-                    continue;
-                }
-                for (ReactivityPair pair : reactivity.between(incoming.membership(), other.membership(), there)) {
-                    if (concernsContainer(pair)) {
-                        Clash clash = new Clash(
-                                pair,
-                                incoming.material(),
-                                other.material(),
-                                transfer,
-                                incoming.shown() && other.shown());
-                        clashes.merge(pair.key(), clash, (first, next) -> first.shownPresent() ? first : next);
-                    }
-                }
-            }
-        }
-    }
-
-    /** What stands in water already meets nothing new in the water of a container. */
-    private static boolean holdsWater(List<Carried> portion) {
-        return portion.stream().anyMatch(ContainerReviews::isWater);
-    }
-
-    private static boolean isWater(Carried carried) {
-        return carried.membership().classes().contains(MaterialClass.WATER);
-    }
-
-    /** Whatever is not ordinary, and what sets gas free in a closed bottle; the published chart where it is grave. */
-    private static boolean concernsContainer(ReactivityPair pair) {
-        if (pair.inWorkup() == InWorkup.ORDINARY) {
-            return !pair.ofChart() && !pair.gases().isEmpty();
-        }
-        return !pair.ofChart() || pair.severity() != ReactivityPair.Severity.CAUTION;
     }
 }

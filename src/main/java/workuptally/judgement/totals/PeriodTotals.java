@@ -85,6 +85,11 @@ public record PeriodTotals(
         return solvents.stream().mapToDouble(SolventUse::inLitres).sum();
     }
 
+    /** True where an amount of a solvent is not known, so that what was put in is a least one. */
+    public boolean isSolventLeast() {
+        return solvents.stream().anyMatch(use -> use.missingAmounts() > 0);
+    }
+
     /** Mass of all solvents put in, g; purification not included. */
     public double solventInGrams() {
         return solvents.stream().mapToDouble(SolventUse::inGrams).sum();

@@ -30,5 +30,6 @@ final class SolventJson {
         json.number("inLotsGrams", use.inLotsGrams());
         json.number("notFoundGrams", use.notFoundGrams());
         json.number("densityGramsPerMillilitre", use.densityGramsPerMillilitre());
+        json.count("missingAmounts", use.missingAmounts());
     }
 }

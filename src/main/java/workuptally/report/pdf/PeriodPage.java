@@ -78,7 +78,8 @@ final class PeriodPage {
                 "Solvent put in",
                 totals.solvents().isEmpty()
                         ? "none recorded"
-                        : litres(totals.solventInLitres()) + ", " + kilograms(totals.solventInGrams()),
+                        : (totals.isSolventLeast() ? "at least " : "") + litres(totals.solventInLitres()) + ", "
+                                + kilograms(totals.solventInGrams()),
                 "organic solvents, charged and added in the workup; purification and water stand apart"));
         if (totals.solventInGrams() > 0) {
             rows.add(row(

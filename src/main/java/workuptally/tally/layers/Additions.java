@@ -1,9 +1,11 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
@@ -37,7 +39,7 @@ public final class Additions {
             if (!step.added().material().isBlank()) {
                 boolean purification = StepOutputs.is(step, Step.Operation.CHROMATOGRAPH)
                         || StepOutputs.is(step, Step.Operation.CRYSTALLISE) && !hasLiquor(step)
-                        || step.from().stream().anyMatch(l -> run.lot(l).isPresent() || graph.descendsFromLot(l));
+                        || graph.isPurification(step);
                 Optional<MeasuredValue> read = volume(step);
                 Optional<MeasuredValue> mass = mass(step, read);
                 Optional<MeasuredValue> volume = read.or(() -> mass.flatMap(m -> volumeOfWeighed(step, m)));
@@ -47,10 +49,20 @@ public final class Additions {
         return additions;
     }
 
-    /** A liquor that stands in Layers counts among what came out, and so what it is made of among what went in. */
+    /** A liquor that stands in Layers, of the step or of the filtration behind it, counts among what came out, and so what it is made of among what went in. */
     private boolean hasLiquor(Step step) {
-        return step.gives().stream()
-                .anyMatch(l -> run.lot(l).isEmpty() && run.layer(l).isPresent());
+        Set<String> seen = new HashSet<>();
+        List<String> open = new ArrayList<>(step.gives());
+        while (!open.isEmpty()) {
+            String label = open.remove(open.size() - 1);
+            if (run.lot(label).isEmpty() && seen.add(label)) {
+                if (run.layer(label).isPresent()) {
+                    return true;
+                }
+                open.addAll(graph.children(label));
+            }
+        }
+        return false;
     }
 
     private Optional<MeasuredValue> volume(Step step) {

@@ -131,8 +131,30 @@ public final class LayerGraph {
         return false;
     }
 
+    /** True where a step works on what a lot has become, or on what came of it. */
+    public boolean isPurification(Step step) {
+        return step.from().stream().anyMatch(l -> descendsFromLot(l) || isLot(l) && !isFinishing(step, l));
+    }
+
     private boolean isLot(String label) {
         return run.lot(label).isPresent();
+    }
+
+    /**
+     * True where a step belongs to the making of a lot: a lot is weighed when it is finished, so that what washes it, or dries it under its
+     * own label, was there before. What such a step gives beside it comes from where the lot comes from.
+     */
+    private boolean isFinishing(Step step, String source) {
+        return isLot(source)
+                && (step.gives().contains(source)
+                        || step.operation().filter(o -> o == Operation.RINSE).isPresent());
+    }
+
+    /** Where a lot comes from by the steps so far, else by its own row. */
+    private Set<String> origins(String lot) {
+        Set<String> known = parents.getOrDefault(lot, Set.of());
+        List<String> from = run.lot(lot).map(Lot::from).orElse(List.of());
+        return !known.isEmpty() ? new LinkedHashSet<>(known) : from.isEmpty() ? Set.of(lot) : new LinkedHashSet<>(from);
     }
 
     private void readSteps() {
@@ -155,7 +177,8 @@ public final class LayerGraph {
                                 step.row().at("Gives other")));
                     }
                     for (String source : step.from()) {
-                        link(source, label);
+                        (isFinishing(step, source) ? origins(source) : Set.of(source))
+                                .forEach(origin -> link(origin, label));
                     }
                 }
                 givenBy.putIfAbsent(label, step);
@@ -203,9 +226,17 @@ public final class LayerGraph {
         Operation operation = step.operation().orElse(Operation.COMBINE);
         return switch (operation) {
             case SAMPLE -> false;
+            case RINSE -> !isLot(source) && !isCake(source);
             case STRIP, DISTIL -> !gives.stream().allMatch(this::isDistillate);
             default -> true;
         };
+    }
+
+    private boolean isCake(String label) {
+        return run.layer(label)
+                .flatMap(Layer::phase)
+                .filter(p -> p == Layer.Phase.SOLID)
+                .isPresent();
     }
 
     private boolean isDistillate(String label) {
@@ -281,40 +312,14 @@ public final class LayerGraph {
 
     /** One fault for each ring of portions; those that only descend from it have none of their own. */
     private void findCycles() {
-        Set<String> done = new LinkedHashSet<>();
-        for (String label : List.copyOf(parents.keySet())) {
-            List<String> ring = ring(label, new ArrayList<>(), done);
-            if (!ring.isEmpty()) {
-                String last = ring.get(ring.size() - 1);
-                faults.add(new GraphFault(
-                        GraphFault.Kind.CYCLE,
-                        String.join(" ← ", ring) + " ← " + ring.get(0),
-                        givenBy(last).map(Step::number).orElse(""),
-                        givenBy(last)
-                                .map(s -> s.row().at("From"))
-                                .orElse(run.row().at("Run"))));
-            }
+        for (List<String> ring : new Rings(parents).list()) {
+            Optional<Step> last = givenBy(ring.get(ring.size() - 1));
+            faults.add(new GraphFault(
+                    GraphFault.Kind.CYCLE,
+                    String.join(" ← ", ring) + " ← " + ring.get(0),
+                    last.map(Step::number).orElse(""),
+                    last.map(s -> s.row().at("From")).orElse(run.row().at("Run"))));
         }
-    }
-
-    /** The ring that the ancestors of a portion first run into, each label made from the next; empty where there is none. */
-    private List<String> ring(String label, List<String> path, Set<String> done) {
-        int before = path.indexOf(label);
-        if (before >= 0) {
-            return List.copyOf(path.subList(before, path.size()));
-        }
-        if (!done.add(label)) {
-            return List.of();
-        }
-        path.add(label);
-        List<String> found = List.of();
-        for (String parent : parents.getOrDefault(label, Set.of())) {
-            if (found.isEmpty()) {
-                found = ring(parent, path, done);
-            }
-        }
-        path.remove(path.size() - 1);
-        return found;
     }
 
     private void link(String source, String target) {

@@ -73,9 +73,12 @@ public final class Materials {
         Optional<String> solvent = solventName(charge.material());
         if (solvent.isPresent()) {
             double volume = millilitres > 0 ? millilitres : volume(charge.material(), grams);
-            return substrate && substances.isOrganicSolvent(charge.material())
-                    ? Ingredients.of(REACTANTS, 0, volume)
-                    : Ingredients.of(solvent.get(), grams, volume);
+            if (substrate && substances.isOrganicSolvent(charge.material())) {
+                return Ingredients.of(REACTANTS, 0, volume);
+            }
+            double content = content(charge);
+            Ingredients pure = Ingredients.of(solvent.get(), grams * content, volume * content);
+            return content < 1 ? pure.plus(Ingredients.of(REACTANTS, 0, volume * (1 - content))) : pure;
         }
         Ingredients blend = blend(charge.material(), grams, millilitres);
         if (!blend.parts().isEmpty()) {
@@ -113,6 +116,16 @@ public final class Materials {
                 ? solute(charge, named, 0)
                         .plus(Ingredients.of(REST, 0, millilitres > 0 ? millilitres : rest / WATER_DENSITY))
                 : solute(charge, grams, millilitres);
+    }
+
+    /** Mass fraction of what is charged as a solvent: 1 unless an assay says less, as of a recovered one. */
+    private static double content(Charge charge) {
+        return charge.role().filter(r -> r == Charge.Role.SOLVENT).isEmpty()
+                ? 1
+                : charge.assayPercent()
+                        .entered()
+                        .map(assay -> Math.min(1, assay.value() / 100))
+                        .orElse(1.0);
     }
 
     /** A solute by itself, with the volume it takes up in solution where none was measured. */
@@ -157,6 +170,18 @@ public final class Materials {
                         || amount.amountMillimoles().isEmpty()
                 ? Optional.empty()
                 : carrier(amount.charge()).filter(substances::isOrganicSolvent);
+    }
+
+    /** The listed organic solvent that a material is by itself; empty for solutions, blends and all else. */
+    public Optional<String> organicSolvent(String material) {
+        return solventName(material).filter(substances::isOrganicSolvent);
+    }
+
+    /** The same of a charge; a substrate is none of the solvents. */
+    public Optional<String> organicSolvent(Charge charge) {
+        return charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent()
+                ? Optional.empty()
+                : organicSolvent(charge.material());
     }
 
     /** A portion in which a test found no hydride left: what the hydrides charged have become instead. */

@@ -111,10 +111,17 @@ public final class MetricsAccount {
             }
             Optional<ProductYield> assayed = assayed(yields, product, true).or(() -> assayed(yields, product, false));
             if (assayed.isEmpty()) {
+                boolean weighed = run.lots().stream()
+                        .anyMatch(lot -> lot.product().equalsIgnoreCase(product.name())
+                                && lot.assayPercent().entered().isPresent());
                 omissions.add(
                         WHAT,
-                        "no isolated mass of " + product.name() + " with an assay",
-                        "gross, tare and assay of " + product.name() + " in Isolated");
+                        weighed
+                                ? "no yield of " + product.name()
+                                : "no isolated mass of " + product.name() + " with an assay",
+                        weighed
+                                ? "what its yield waits for"
+                                : "gross, tare and assay of " + product.name() + " in Isolated");
                 return List.of();
             }
             found.add(assayed.get());

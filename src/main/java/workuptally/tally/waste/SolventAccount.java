@@ -89,7 +89,9 @@ public final class SolventAccount {
         }
         flow.unlabelledPhases().forEach(phase -> inLayers.add(flow.portion(phase.name())));
         Grams inLots = inLots(lots, lotContents);
+        Map<String, Integer> missing = missing(amounts, additions);
         Set<String> solvents = new LinkedHashSet<>(charged.names());
+        solvents.addAll(missing.keySet());
         solvents.addAll(workup.names());
         solvents.addAll(purification.names());
         List<SolventUse> uses = new ArrayList<>();
@@ -119,9 +121,24 @@ public final class SolventAccount {
                     Math.min(inLayers.of(solvent), left),
                     onCakes.of(solvent),
                     inLots.of(solvent),
-                    substances.densityGramsPerMillilitre(solvent).orElse(1)));
+                    substances.densityGramsPerMillilitre(solvent).orElse(1),
+                    missing.getOrDefault(solvent, 0)));
         }
         return uses;
+    }
+
+    /** How many charges and additions of each solvent have no amount: not zero, but not known. */
+    private Map<String, Integer> missing(List<ChargeAmount> amounts, List<Addition> additions) {
+        Map<String, Integer> missing = new LinkedHashMap<>();
+        amounts.stream()
+                .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())
+                .flatMap(a -> materials.organicSolvent(a.charge()).stream())
+                .forEach(name -> missing.merge(name, 1, Integer::sum));
+        additions.stream()
+                .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())
+                .flatMap(a -> materials.organicSolvent(a.material()).stream())
+                .forEach(name -> missing.merge(name, 1, Integer::sum));
+        return missing;
     }
 
     /** Of a solution without a density the solvent is unknown, which is not zero: it is left out and said. */

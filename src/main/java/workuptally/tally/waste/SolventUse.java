@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param inLotsGrams in crude lots by their assays
  * @param notFoundGrams the rest: air, pump, glassware
  * @param densityGramsPerMillilitre density used for litres
+ * @param missingAmounts charges and additions of it whose amount is not known: where there are any, what was put in is a least one
  */
 public record SolventUse(
         String solvent,
@@ -31,7 +32,8 @@ public record SolventUse(
         double onCakesGrams,
         double inLotsGrams,
         double notFoundGrams,
-        double densityGramsPerMillilitre) {
+        double densityGramsPerMillilitre,
+        int missingAmounts) {
     /** Many runs use the same solvents. */
     public SolventUse {
         solvent = solvent.intern();
@@ -49,7 +51,8 @@ public record SolventUse(
             double inLayersGrams,
             double onCakesGrams,
             double inLotsGrams,
-            double densityGramsPerMillilitre) {
+            double densityGramsPerMillilitre,
+            int missingAmounts) {
         return new SolventUse(
                 solvent,
                 registryNumber,
@@ -68,7 +71,8 @@ public record SolventUse(
                         - inLayersGrams
                         - onCakesGrams
                         - inLotsGrams,
-                densityGramsPerMillilitre);
+                densityGramsPerMillilitre,
+                missingAmounts);
     }
 
     /** Both together; of the same solvent. */
@@ -85,7 +89,8 @@ public record SolventUse(
                 onCakesGrams + other.onCakesGrams,
                 inLotsGrams + other.inLotsGrams,
                 notFoundGrams + other.notFoundGrams,
-                densityGramsPerMillilitre);
+                densityGramsPerMillilitre,
+                missingAmounts + other.missingAmounts);
     }
 
     /** Added in a purification, g. */

@@ -42,7 +42,8 @@ class PeriodLedgerTest {
                         0,
                         0,
                         ethanolGrams,
-                        0.789)),
+                        0.789,
+                        0)),
                 List.of(),
                 Optional.empty());
     }

@@ -166,6 +166,7 @@ final class FindingExamples {
                 "recovered-solvent-as-pure",
                 Severity.CHECK,
                 clean().with("charges", "60,mL,,,,0.902,", "60,mL,,,,0.902,recovered in February"));
+        add("solvent-amount-missing", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902,", ",,,,,0.902,"));
     }
 
     private void steps() {
@@ -503,6 +504,18 @@ final class FindingExamples {
         add("container-content-unknown", Severity.CHECK, container(SOLVENTS + "10,400,900,,2026-02-02"));
         add("container-weighing-differs", Severity.CHECK, container(SOLVENTS + "10,400,980,acetone 500 g,2026-02-02"));
         add("container-name-short", Severity.CHECK, container(SOLVENTS + "10,400,900,EtOAc 500 g,2026-02-02"));
+        add(
+                "container-incompatible",
+                Severity.STOP,
+                container("W1,halogenated solvents,10,400,1400,dichloromethane 900 g; sodium azide 100 g,2026-02-02"));
+        add(
+                "transfer-in-wrong-stream",
+                Severity.CHECK,
+                proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));
+        add(
+                "transfer-of-reused",
+                Severity.CHECK,
+                proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").with("layers", ",kept", ",to reuse"));
         add(
                 "container-overfull",
                 Severity.STOP,

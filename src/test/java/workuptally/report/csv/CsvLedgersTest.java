@@ -36,9 +36,9 @@ class CsvLedgersTest {
     @Test
     void solventsHaveOneLinePerRunAndSolventWithUnitsInTheHeading() throws IOException {
         assertEquals("""
-                Book,Date,Run,Solvent,CAS,In by volume (L),In by mass (kg),Charged (g),Workup (g),To re-use (g),In distillates (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Purification to re-use (g),Purification in distillates (g),Purification in layers (g),Purification not found (g),Density (g/mL)
-                week,,R-001,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901
-                week,,R-002,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901
+                Book,Date,Run,Solvent,CAS,In by volume (L),In by mass (kg),Charged (g),Workup (g),To re-use (g),In distillates (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Purification to re-use (g),Purification in distillates (g),Purification in layers (g),Purification not found (g),Density (g/mL),Missing amounts
+                week,,R-001,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901,0
+                week,,R-002,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901,0
                 """, Files.readString(ledger("solvents", ExampleReview.of(2))));
     }
 

@@ -188,7 +188,8 @@ public final class InventedReviews {
                                 22,
                                 0.4,
                                 298.4,
-                                0.7404),
+                                0.7404,
+                                0),
                         new SolventUse(
                                 "ethyl acetate",
                                 Optional.empty(),
@@ -201,7 +202,8 @@ public final class InventedReviews {
                                 9,
                                 1.1,
                                 25.9,
-                                0.9003),
+                                0.9003,
+                                0),
                         new SolventUse(
                                 "dichloromethane",
                                 Optional.empty(),
@@ -214,7 +216,8 @@ public final class InventedReviews {
                                 0,
                                 0,
                                 5.3,
-                                1.3266)),
+                                1.3266,
+                                0)),
                 List.of(
                         new PeriodTotals.StreamTotal("aqueous-acid", "Aqueous, acidic", 4, 812.4, 0),
                         new PeriodTotals.StreamTotal("halogenated", "Halogenated organic", 1, 66.3, 0)));

@@ -52,6 +52,19 @@ class AdditionsTest {
                 addition("Material", "secret brew", "Volume", "20").massGrams().isEmpty());
     }
 
+    /** What a product is thrown out with stands in the liquor, and where that is in the balance, so is it. */
+    @Test
+    void precipitantOfTheWorkupCountsWhereTheLiquorOfTheFiltrationCounts() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "crystallise", "From", "RM", "Material", "ethanol")
+                .but("workup", "Volume", "60")
+                .but("workup", "Gives other", "Q1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "Q1", "Gives other", "C1+ML1")
+                .row("isolated", "Lot", "C1", "Product", "P", "From", "Q1")
+                .row("layers", "Layer", "ML1", "Phase", "mother liquor", "Net", "101");
+        assertFalse(list(book).purification());
+    }
+
     @Test
     void crystallisationBelongsToPurification() {
         assertTrue(addition("Operation", "crystallise", "Volume", "50").purification());

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
 import workuptally.tally.layers.GraphFault.Kind;
 
@@ -67,6 +69,72 @@ class LayerGraphTest {
                         "O2"));
         assertTrue(graph.isTerminal("O2"));
         assertEquals(List.of(), graph.faults());
+    }
+
+    /** A lot is weighed when it is finished: what washes its cake was there before, however the step is written (common practice). */
+    @ParameterizedTest
+    @ValueSource(strings = {"C1, W1", "W1"})
+    void washingsOfALotComeFromWhereTheLotComesFrom(String given) {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                .row("workup", "Step", "3", "Operation", "filter", "From", "O2", "Gives other", "C1, ML1")
+                .row(
+                        "workup",
+                        "Step",
+                        "4",
+                        "Operation",
+                        "rinse",
+                        "From",
+                        "C1",
+                        "Material",
+                        "water",
+                        "Gives other",
+                        given)
+                .row("workup", "Step", "5", "Operation", "combine", "From", "ML1, W1", "Gives other", "ML2"));
+        assertEquals(Set.of("O2"), graph.parents("W1"));
+        assertFalse(graph.descendsFromLot("W1"));
+        assertFalse(graph.descendsFromLot("ML2"));
+        assertEquals(List.of(), graph.faults());
+    }
+
+    @Test
+    void washingsOfALotWithoutAStepOfItsOwnComeFromWhatItsRowNames() {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                .row("workup", "Step", "3", "Operation", "wash", "From", "C1", "Gives other", "C1, W1"));
+        assertEquals(Set.of("O2"), graph.parents("W1"));
+    }
+
+    @Test
+    void washingsOfARecrystallisedLotBelongToItsPurification() {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                .row("isolated", "Lot", "P1", "Product", "P", "From", "C1")
+                .row("workup", "Step", "3", "Operation", "crystallise", "From", "C1", "Gives other", "P1, ML1")
+                .row("workup", "Step", "4", "Operation", "rinse", "From", "P1", "Gives other", "P1, W1"));
+        assertTrue(graph.descendsFromLot("W1"));
+        assertTrue(graph.isPurification(graph.givenBy("W1").orElseThrow()));
+    }
+
+    @Test
+    void rinseDoesNotUseUpTheCake() {
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "filter", "From", "O2", "Gives other", "F1, K1")
+                        .row(
+                                "workup",
+                                "Step",
+                                "4",
+                                "Operation",
+                                "rinse",
+                                "From",
+                                "K1",
+                                "Material",
+                                "ether",
+                                "Gives other",
+                                "F1")
+                        .row("layers", "Layer", "K1", "Phase", "solid", "Status", "kept")
+                        .row("layers", "Layer", "F1", "Phase", "organic", "Status", "kept"));
+        assertTrue(graph.isTerminal("K1"));
+        assertEquals(
+                List.of(),
+                graph.faults().stream().filter(f -> f.kind() == Kind.SAID_KEPT).toList());
     }
 
     @Test

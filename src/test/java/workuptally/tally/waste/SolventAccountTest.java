@@ -258,6 +258,22 @@ class SolventAccountTest {
                 .orElseThrow();
     }
 
+    @Test
+    void recoveredSolventCountsByItsContent() {
+        // 90.00 g × 60 % = 54.0 g.
+        assertEquals(54.0, use(washed().but("charges", "Assay", "60")).chargedGrams(), 1e-9);
+    }
+
+    /** A blank is not zero: the solvent stands in the account, with an amount missing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "8.00 L"})
+    void solventWithoutAnAmountIsALeastFigure(String unit) {
+        SolventUse use = use(washed().but("charges", "Actual amount", "").but("charges", "Actual unit", unit));
+        assertEquals(1, use.missingAmounts());
+        assertEquals(0, use.chargedGrams(), 0);
+        assertEquals(0, use(washed()).missingAmounts());
+    }
+
     private static SmallBook washed() {
         return SmallBook.reaction()
                 .row(

@@ -20,7 +20,8 @@ class SolventUseTest {
                 5 * times,
                 3 * times,
                 2 * times,
-                0.5);
+                0.5,
+                (int) times);
     }
 
     @Test

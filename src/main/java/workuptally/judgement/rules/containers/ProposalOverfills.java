@@ -22,6 +22,9 @@ import workuptally.tally.containers.ContainerState;
 /** The proposal that takes a container over its fill when they are added in order, a container that is over already, and one that is near. */
 public final class ProposalOverfills implements ProposalRule {
 
+    /** Per cent of its capacity. */
+    private static final double WHOLE = 100;
+
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -65,7 +68,7 @@ public final class ProposalOverfills implements ProposalRule {
             if (now > limit) {
                 findings.add(
                         FindingCode.CONTAINER_OVERFULL,
-                        Severity.CHECK,
+                        now > WHOLE ? Severity.HOLD : Severity.CHECK,
                         container.tally().container().row().at("Capacity"),
                         Phrase.of(
                                 "{} stands at {}",
@@ -73,7 +76,10 @@ public final class ProposalOverfills implements ProposalRule {
                                 fill(container.tally().now())),
                         Phrase.of("at most {} of its capacity", Figure.decimals(limit, 0, "%")),
                         source,
-                        Phrase.of("Close the container and have it collected."));
+                        now > WHOLE
+                                ? Phrase.of(
+                                        "It cannot hold more than its capacity: look at it, and correct what is wrong.")
+                                : Phrase.of("Close the container and have it collected."));
             } else if (after >= substances.value(Threshold.CONTAINER_NEARLY_FULL) && after <= limit && after > now) {
                 findings.add(
                         FindingCode.CONTAINER_NEARLY_FULL,

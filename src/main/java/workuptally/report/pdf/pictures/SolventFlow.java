@@ -26,7 +26,7 @@ public final class SolventFlow implements Picture {
     public SolventFlow(Look look, List<SolventUse> solvents) {
         this.look = look;
         this.solvents = largestFirst(solvents).stream()
-                .filter(s -> s.inGrams() > 0)
+                .filter(s -> s.inGrams() > 0 || s.missingAmounts() > 0)
                 .limit(MOST)
                 .toList();
         this.largest = this.solvents.stream()
@@ -83,7 +83,8 @@ public final class SolventFlow implements Picture {
             parts(use).stream()
                     .filter(p -> p.grams() > 0)
                     .forEach(p -> parts.add(p.name() + " " + kilograms(p.grams())));
-            text.add(use.solvent() + " in " + kilograms(use.inGrams()) + ", " + String.join(", ", parts));
+            text.add(use.solvent() + " in " + (use.missingAmounts() > 0 ? "at least " : "") + kilograms(use.inGrams())
+                    + ", " + String.join(", ", parts));
         }
         return text.toString();
     }
@@ -109,7 +110,11 @@ public final class SolventFlow implements Picture {
                 }
                 x += wide;
             }
-            flow.text(kilograms(use.inGrams()), x + 4, y - 7.5f, look.chart());
+            flow.text(
+                    (use.missingAmounts() > 0 ? "≥\u00A0" : "") + kilograms(use.inGrams()),
+                    x + 4,
+                    y - 7.5f,
+                    look.chart());
             y -= STEP;
         }
         float at = left + LABEL;

@@ -36,6 +36,9 @@ final class ShortRemedies {
                     "Test what is kept of runs with oxidant or hydride and no workup entered"),
             Map.entry(FindingCode.QUENCH_TEST_POSITIVE, "Quench further and test again: %s"),
             Map.entry(FindingCode.MATERIALS_MUST_NOT_MEET, "Keep open and apart: %s"),
+            Map.entry(
+                    FindingCode.CONTAINER_INCOMPATIBLE,
+                    "Add nothing to this container, tell who is responsible for waste: %s"),
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),

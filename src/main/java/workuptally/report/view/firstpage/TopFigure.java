@@ -130,14 +130,19 @@ public record TopFigure(String label, String value, String detail) {
             return new TopFigure(
                     "Solvent in",
                     NONE,
-                    isOnlyPlanned(review) ? "nothing used yet: all runs are planned" : "no solvent is recorded");
+                    period.isSolventLeast()
+                            ? "no amount of a solvent is entered"
+                            : isOnlyPlanned(review)
+                                    ? "nothing used yet: all runs are planned"
+                                    : "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
                 : ", " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% in other distillates";
         return new TopFigure(
                 "Solvent in",
-                numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
+                (period.isSolventLeast() ? "≥\u00A0" : "") + numbers.significant(period.solventInLitres(), 3)
+                        + "\u00A0L",
                 numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
                         + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")

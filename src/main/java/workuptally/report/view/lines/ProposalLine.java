@@ -49,6 +49,8 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
+            Map.entry(FindingCode.CONTAINER_INCOMPATIBLE, "what the container holds should not stand together"),
+            Map.entry(FindingCode.TRANSFER_OF_REUSED, "said to be used again"),
             Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
             Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
@@ -144,7 +146,8 @@ public record ProposalLine(
             if (finding.severity() != Severity.NOTE && !transfer.isEmpty()) {
                 against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
-            if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN) {
+            if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN
+                    || finding.code() == FindingCode.CONTAINER_INCOMPATIBLE) {
                 review.book().transfers().stream()
                         .filter(t -> t.container().equals(finding.subject().container()))
                         .forEach(t -> against.computeIfAbsent(t.id(), id -> new ArrayList<>())

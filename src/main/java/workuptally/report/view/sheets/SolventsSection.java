@@ -18,7 +18,7 @@ public final class SolventsSection {
 
     /** What stands above tables of solvents. */
     public static final String NOTE =
-            "In = charged + workup = to re-use + in other distillates + in layers + on cakes + in lots + not found. Purification is outside this balance.";
+            "In = charged + workup = to re-use + in other distillates + in layers + on cakes + in lots + not found. Purification is outside this balance. Where amounts are missing, In is a least one.";
 
     private static final Live IN = Live.sum(List.of(new Live.InRow("Charged"), new Live.InRow("Workup")));
 
@@ -61,7 +61,8 @@ public final class SolventsSection {
                 Column.number("Purification in distillates", "g", 1),
                 Column.number("Purification in layers", "g", 1),
                 Column.number("Purification not found", "g", 1),
-                Column.number("Density", "g/mL", 3));
+                Column.number("Density", "g/mL", 3),
+                Column.number("Missing amounts", "", 0));
     }
 
     /** The cells of a solvent under these columns. */
@@ -99,6 +100,7 @@ public final class SolventsSection {
                                         new Live.InRow("Purification to re-use"),
                                         new Live.InRow("Purification in distillates"),
                                         new Live.InRow("Purification in layers"))))),
-                Cell.of(use.densityGramsPerMillilitre()));
+                Cell.of(use.densityGramsPerMillilitre()),
+                Cell.of(use.missingAmounts()));
     }
 }

@@ -1,0 +1,88 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+
+/** What a container holds already, by its row and the transfers made. Pairs: Prudent Practices in the Laboratory (2011), table of incompatibles. */
+class StandingTogetherTest {
+    private static List<Finding> found(SmallBook book) {
+        return book.review().findings();
+    }
+
+    private static SmallBook container(String stream, String contents) {
+        return SmallBook.reaction()
+                .row("containers", "Container", "W-2", "Waste stream", stream, "Capacity", "10")
+                .but("containers", "Contents then", contents);
+    }
+
+    private static String codes(SmallBook book, FindingCode... of) {
+        return found(book).stream()
+                .filter(f -> List.of(of).contains(f.code()))
+                .map(f -> f.code().word() + " " + f.severity().name())
+                .collect(Collectors.joining("; "));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "halogenated solvents,dichloromethane 900 g; sodium azide 100 g",
+        "'aqueous, acidic',water 1700 g; sodium cyanide 100 g",
+        "non-halogenated solvents,acetone 2500 g; hydrogen peroxide 500 g"
+    })
+    void whatMustNeverMeetIsAStopThoughNothingIsProposed(String stream, String contents) {
+        assertEquals(
+                "container-incompatible STOP", codes(container(stream, contents), FindingCode.CONTAINER_INCOMPATIBLE));
+    }
+
+    /** Common practice: such cans stand in every laboratory. */
+    @ParameterizedTest
+    @CsvSource({
+        "halogenated solvents,dichloromethane 3 kg; chloroform 500 g; acetone 700 g; methanol 300 g; triethylamine 100 g",
+        "non-halogenated solvents,acetone 1 kg; ethanol 1 kg; tetrahydrofuran 500 g; acetonitrile 500 g; acetic acid 200 g; pyridine 100 g",
+        "'aqueous, acidic',water 4.7 kg; hydrogen chloride 200 g; sulfuric acid 50 g; sodium chloride 20 g; ethanol 5 g",
+        "'aqueous, basic',water 4.7 kg; sodium hydroxide 200 g; ammonium chloride 10 g; sodium thiosulfate 20 g; acetone 5 g"
+    })
+    void anOrdinaryCanIsNotTold(String stream, String contents) {
+        assertEquals("", codes(container(stream, contents), FindingCode.CONTAINER_INCOMPATIBLE));
+    }
+
+    @Test
+    void aTransferThatWasMadeCountsAsThere() {
+        SmallBook book = container("halogenated solvents", "dichloromethane 900 g")
+                .row("transfers", "Transfer", "T1", "Material", "sodium azide", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "done");
+        assertEquals(
+                "container-incompatible STOP; transfer-in-wrong-stream CHECK",
+                codes(book, FindingCode.CONTAINER_INCOMPATIBLE, FindingCode.TRANSFER_IN_WRONG_STREAM));
+    }
+
+    @Test
+    void aContainerAboveItsFillTakesNoMore() {
+        SmallBook book = container("aqueous, basic", "water 10.5 kg")
+                .row("transfers", "Transfer", "T1", "Material", "water", "Container", "W-2", "Amount", "200")
+                .but("transfers", "Status", "proposed");
+        assertEquals(
+                "container-overfull HOLD; container-overfull STOP",
+                List.of(codes(book, FindingCode.CONTAINER_OVERFULL).split("; ")).stream()
+                        .sorted()
+                        .collect(Collectors.joining("; ")));
+    }
+
+    @Test
+    void solventToBeUsedAgainThatIsPutIntoADrumIsTold() {
+        SmallBook book = container("non-halogenated solvents", "acetone 1 kg")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "895", "Status", "to reuse")
+                .but("layers", "Composition", "ethyl acetate 97 %")
+                .row("transfers", "Transfer", "T1", "Layer", "D1", "Container", "W-2", "Amount", "200")
+                .but("transfers", "Status", "done");
+        assertTrue(codes(book, FindingCode.TRANSFER_OF_REUSED).contains("CHECK"));
+    }
+}
