@@ -46,7 +46,6 @@ class ProductInWaterTest {
         // another phase: the assay of an organic layer or a rag says nothing of water
         "Phase, organic",
         "Phase, rag",
-        "Phase, ''",
         // no volume, nothing to shake
         "Volume, ''",
         "Volume, 0"
