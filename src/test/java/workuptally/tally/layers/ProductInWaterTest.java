@@ -55,6 +55,12 @@ class ProductInWaterTest {
     }
 
     @Test
+    void amountInGramsOfALayerWithoutVolumeIsNoMeasureOfWater() {
+        SmallBook book = assayed(extracted().but("layers", "Volume", "0"), "A1", "P", "2.0");
+        assertEquals(List.of(), found(book.but("assays", "Unit", "g"), "A1"));
+    }
+
+    @Test
     void organicLayerWithProductIsNoWater() {
         assertEquals(List.of(), found(assayed(extracted(), "O1", "P", "20"), "O1"));
     }
