@@ -1,12 +1,7 @@
 package workuptally.model;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * What a finding is about. A code has a section of its name in {@code reference/findings.md}, which says what triggers it, why it matters
@@ -251,9 +246,6 @@ public enum FindingCode {
     HEADING_DUPLICATE(Severity.CHECK),
     ENCODING_GUESSED(Severity.NOTE);
 
-    private static final Map<String, FindingCode> BY_WORD =
-            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(FindingCode::word, Function.identity()));
-
     private final String word;
     private final Severity severity;
     private final List<String> catalogue;
@@ -262,11 +254,6 @@ public enum FindingCode {
         this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.severity = severity;
         this.catalogue = List.of(catalogue);
-    }
-
-    /** The code of a stable word; empty for any other text. */
-    public static Optional<FindingCode> of(String word) {
-        return Optional.ofNullable(BY_WORD.get(word));
     }
 
     /** The stable word that reports and JSON carry and by which a row of Corrections names a finding: {@code tare-missing}. */
