@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import workuptally.book.words.BookWords;
-import workuptally.book.words.WordGuess;
+import workuptally.reference.words.WordGuess;
 
 /** Names of sheets and headings that are nearly those of the form: asked about, never read. */
 public final class NearMiss {

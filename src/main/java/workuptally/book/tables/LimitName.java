@@ -12,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import workuptally.book.words.BookWords;
-import workuptally.book.words.WordGuess;
 import workuptally.model.Limit;
+import workuptally.reference.words.WordGuess;
 
 /**
  * A name in Limits: the setting it is, with a unit behind it as headings have one, {@code Layer limit (% of theory)}, or in the plural; else

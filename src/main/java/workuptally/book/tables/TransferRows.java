@@ -14,7 +14,13 @@ public final class TransferRows {
 
     public static List<Transfer> read(TableRows rows, RunIndex runs, ContainerRows containers) {
         List<Transfer> transfers = new ArrayList<>();
-        rows.forEach(row -> read(row, runs, containers).ifPresent(transfers::add));
+        rows.forEach(row -> read(row, runs, containers).ifPresent(transfer -> {
+            transfers.stream()
+                    .filter(t -> !t.id().isEmpty() && t.id().equalsIgnoreCase(transfer.id()))
+                    .findFirst()
+                    .ifPresent(first -> reportTwice(row, first));
+            transfers.add(transfer);
+        }));
         return transfers;
     }
 
@@ -35,6 +41,18 @@ public final class TransferRows {
             return leftOut(row, "Run", "the run of the layer");
         }
         return row.key("Container").map(container -> transfer(row, run, layers, material, container, containers));
+    }
+
+    /** Both count: a container that is fuller than its account would be worse than one that is not. */
+    private static void reportTwice(TableRow row, Transfer first) {
+        row.report(
+                FindingCode.TRANSFER_DUPLICATE,
+                Severity.CHECK,
+                "Transfer",
+                "read transfer '" + first.id() + "' a second time; it stands in row "
+                        + first.row().row() + " already, and both count",
+                "each transfer once, under a name of its own",
+                "Take the second one out, or give it a name of its own, and run again.");
     }
 
     private static Optional<Transfer> leftOut(TableRow row, String heading, String expected) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import workuptally.model.Assay;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.reference.words.WordGuess;
 
 /** Words of the choice columns, and the loose comparison by which names, headings and choices are matched. */
 public final class BookWords {

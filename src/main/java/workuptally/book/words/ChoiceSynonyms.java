@@ -19,6 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Transfer;
+import workuptally.reference.words.WordGuess;
 
 /**
  * Other words of the bench for the choices of the form, such as rotavap for concentrate or starting material for substrate: those of

@@ -69,6 +69,7 @@ final class ContainerStreams {
                 solvent.halogenated(),
                 halogenated,
                 100,
+                0,
                 OptionalDouble.empty(),
                 "",
                 LayerFacts.MakeUp.KNOWN,

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param aboveHalogenLimit true where its halogenated solvent is above the limit of the book
  * @param halogenatedMassPercent halogenated solvent, mass %
  * @param organicMassPercent organic solvent, mass %
+ * @param acidMassPercent organic acid that serves as a solvent, mass %
  * @param pH as measured
  * @param pHAsTyped the same as typed, empty without
  * @param makeUp how much is known of it
@@ -26,6 +27,7 @@ public record LayerFacts(
         boolean aboveHalogenLimit,
         double halogenatedMassPercent,
         double organicMassPercent,
+        double acidMassPercent,
         OptionalDouble pH,
         String pHAsTyped,
         MakeUp makeUp,

@@ -19,11 +19,12 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param holds material classes of which one is in it; empty for any make-up
  * @param aboveHalogenLimit true where halogenated solvent has to be above the limit of the book
  * @param organicAboveMassPercent organic solvent above this, mass %
+ * @param acidAboveMassPercent organic acid that serves as a solvent above this, mass %
  * @param pH what it asks of the pH
  * @param makeUp how much has to be known of it
  * @param origin where a solid has to come from
  * @param stream key of the stream
- * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {halogenated}}, {@code {unread}}
+ * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {acid}}, {@code {halogenated}}, {@code {unread}}
  *     and {@code {origin}} to be filled in
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
@@ -35,6 +36,7 @@ public record StreamRule(
         List<String> holds,
         boolean aboveHalogenLimit,
         OptionalDouble organicAboveMassPercent,
+        OptionalDouble acidAboveMassPercent,
         AskedPh pH,
         Optional<LayerFacts.MakeUp> makeUp,
         Optional<LayerFacts.Origin> origin,
@@ -58,6 +60,7 @@ public record StreamRule(
                 row.list("holds"),
                 row.oneOf("halogenated", "above limit").isPresent(),
                 row.optionalNumber("organic above (mass %)", 0, 100),
+                row.optionalNumber("acid above (mass %)", 0, 100),
                 AskedPh.of(row),
                 row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
                         .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
@@ -77,6 +80,7 @@ public record StreamRule(
                 && (!aboveHalogenLimit || layer.aboveHalogenLimit())
                 && (organicAboveMassPercent.isEmpty()
                         || layer.organicMassPercent() > organicAboveMassPercent.getAsDouble())
+                && (acidAboveMassPercent.isEmpty() || layer.acidMassPercent() > acidAboveMassPercent.getAsDouble())
                 && pH.fits(layer.pH())
                 && (makeUp.isEmpty() || makeUp.get() == layer.makeUp())
                 && (origin.isEmpty() || origin.equals(layer.origin()));
@@ -88,6 +92,7 @@ public record StreamRule(
         return reason.replace("{material}", held.map(Map.Entry::getValue).orElse("what was charged"))
                 .replace("{class}", held.map(Map.Entry::getKey).orElse("a class"))
                 .replace("{pH}", layer.pHAsTyped())
+                .replace("{acid}", percent(layer.acidMassPercent()))
                 .replace("{organic}", percent(layer.organicMassPercent()))
                 .replace("{halogenated}", percent(layer.halogenatedMassPercent()))
                 .replace("{unread}", String.join("', '", layer.unread()))

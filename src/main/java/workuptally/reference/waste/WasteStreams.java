@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.NamedTable;
 import workuptally.reference.tables.TableFile;
+import workuptally.reference.words.WordGuess;
 
 /** Waste streams, the rules by which a layer suggests one, and the words by which a container tells its own; immutable. */
 public final class WasteStreams {
@@ -19,6 +21,8 @@ public final class WasteStreams {
     private static final Pattern ABOUT_THE_CAN = Pattern.compile(
             "(?:smoking|rauchen|fumer|full|seal|close|shut|tight|open|lid|deckel|cap|shake|heat|touch|move|remove|fill|overfill|sharps|glass|gloves"
                     + "|needles|pipettes|paper|rubbish|trash|food|before|after|yet|more than|label|entry|access|flames?)\\b");
+
+    private static final Pattern WORD = Pattern.compile("\\p{L}+");
 
     private static final Pattern OF_ANY_KIND = Pattern.compile(
             "(?:strong|weak|mineral|organic|inorganic|conc|concentrated|dilute|diluted|any|other|all|free|heavy|toxic|aqueous|waste|more|further"
@@ -95,7 +99,18 @@ public final class WasteStreams {
                 unread |= out.isEmpty() && !isTold(denial.whole(), denial.items());
             }
         }
-        return new ContainerLabel(stream, keptOut, parts.said(), unread);
+        return new ContainerLabel(stream, keptOut, parts.said(), unread || holdsASlip(parts.said()));
+    }
+
+    /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. */
+    private boolean holdsASlip(String said) {
+        return WORD.matcher(said)
+                .results()
+                .map(MatchResult::group)
+                .filter(word -> byWords(word).isEmpty())
+                .anyMatch(word -> words.stream()
+                        .flatMap(row -> row.words().stream())
+                        .anyMatch(known -> WordGuess.isSlipOf(word, known)));
     }
 
     /** {@code no nitric acid} keeps one acid out, {@code no strong acids} all that the stream is for. */

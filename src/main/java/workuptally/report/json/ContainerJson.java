@@ -1,10 +1,13 @@
 package workuptally.report.json;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Container;
+import workuptally.report.view.lines.ProposalLine;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
@@ -14,14 +17,22 @@ final class ContainerJson {
     private ContainerJson() {}
 
     static void array(JsonFields json, Review review) {
-        json.array("containers", review.containers(), container -> container(json, container));
+        Map<String, String> verdicts = new HashMap<>();
+        ProposalLine.of(review)
+                .forEach(line -> verdicts.put(line.transfer(), line.group().word()));
+        json.array("containers", review.containers(), container -> container(json, container, verdicts));
     }
 
-    private static void container(JsonFields json, ContainerReview review) {
+    private static void container(JsonFields json, ContainerReview review, Map<String, String> verdicts) {
         ContainerTally tally = review.tally();
         entry(json, tally.container());
         json.array("done", tally.done(), addition -> addition(json, addition));
-        json.array("proposed", review.proposals(), proposal -> proposal(json, proposal));
+        json.array("proposed", review.proposals(), proposal -> {
+            proposal(json, proposal);
+            json.text(
+                    "verdict",
+                    verdicts.getOrDefault(proposal.addition().transfer().id(), ""));
+        });
         json.object("now", () -> state(json, tally.now()));
         json.object("afterProposals", () -> state(json, review.afterProposals()));
         tally.reconciliation()

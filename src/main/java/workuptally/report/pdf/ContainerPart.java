@@ -124,7 +124,8 @@ final class ContainerPart {
     private String standing(ContainerReview reviewed, Container container) {
         ContainerTally tally = reviewed.tally();
         StringJoiner text = new StringJoiner("; ", "", ".");
-        text.add("Holds " + mass(tally.now().totalGrams()) + ", " + fill(tally.now()) + " (largest fill "
+        text.add((tally.isLeast() ? "Holds at least " : "Holds ")
+                + mass(tally.now().totalGrams()) + ", " + fill(tally.now()) + " (largest fill "
                 + look.figures().plain(limits.value(Limit.CONTAINER_FILL)) + "\u00A0%)");
         text.add(container.opened().map(d -> "opened " + d).orElse("day of opening not stated"));
         tally.age().ifPresent(a -> {
@@ -221,7 +222,7 @@ final class ContainerPart {
         return List.of(
                 TableCell.bold(transfer.id()),
                 TableCell.of(addition.source()),
-                TableCell.of(look.figures().significant(addition.totalGrams(), 4)),
+                TableCell.of(addition.isUnknown() ? "–" : look.figures().significant(addition.totalGrams(), 4)),
                 TableCell.of(status),
                 TableCell.of((transfer.by() + " "
                                 + transfer.date().map(Object::toString).orElse(""))

@@ -107,7 +107,9 @@ public final class ContainerAccount {
         if (transfer.layers().isEmpty()) {
             double grams = value(transfer.massGrams()).orElse(0);
             Map<String, Double> material = parts(transfer.material(), grams);
-            return new ContainerAddition(transfer, material, volumes.millilitres(material), 0, List.of());
+            List<String> unweighed =
+                    transfer.massGrams().entered().isPresent() ? List.of() : List.of(transfer.material());
+            return new ContainerAddition(transfer, material, volumes.millilitres(material), 0, unweighed);
         }
         Map<String, Double> parts = new LinkedHashMap<>();
         double millilitres = 0;

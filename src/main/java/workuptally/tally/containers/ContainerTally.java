@@ -33,6 +33,11 @@ public record ContainerTally(
         proposed = List.copyOf(proposed);
     }
 
+    /** True where it is not known how much a transfer brought, so that mass and fill are least figures. */
+    public boolean isLeast() {
+        return done.stream().anyMatch(ContainerAddition::isUnknown);
+    }
+
     /**
      * Stated contents against the weighed bottle.
      *

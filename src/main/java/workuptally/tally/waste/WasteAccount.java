@@ -12,6 +12,7 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
@@ -154,6 +155,7 @@ public final class WasteAccount {
                 halogenated > limits.value(Limit.HALOGEN_LIMIT),
                 halogenated,
                 organicPercent(mixture),
+                acidPercent(mixture),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
                 pH.map(WasteAccount::inWords).orElse(""),
                 makeUp(mixture, amountKnown, unread),
@@ -186,6 +188,13 @@ public final class WasteAccount {
         return share(
                 mixture,
                 name -> substances.solvent(name).filter(s -> s.halogenated()).isPresent());
+    }
+
+    private double acidPercent(Ingredients mixture) {
+        return share(
+                mixture,
+                name -> substances.isOrganicSolvent(name)
+                        && substances.material(name).is(MaterialClass.ACID));
     }
 
     private double organicPercent(Ingredients mixture) {

@@ -517,6 +517,12 @@ final class FindingExamples {
                 Severity.CHECK,
                 proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));
         add(
+                "transfer-duplicate",
+                Severity.CHECK,
+                proposal(
+                        SOLVENTS + "10,400,900,acetone 500 g,2026-02-02",
+                        "T1,,,acetone,W1,50,done\nT1,,,acetone,W1,50,done"));
+        add(
                 "transfer-of-reused",
                 Severity.CHECK,
                 proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").with("layers", ",kept", ",to reuse"));

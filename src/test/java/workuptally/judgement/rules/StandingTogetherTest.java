@@ -64,6 +64,41 @@ class StandingTogetherTest {
                 codes(book, FindingCode.CONTAINER_INCOMPATIBLE, FindingCode.TRANSFER_IN_WRONG_STREAM));
     }
 
+    /** A blank is not zero. */
+    @Test
+    void aTransferWithoutAnAmountLeavesTheFillOpen() {
+        SmallBook book = container("non-halogenated solvents", "acetone 1 kg")
+                .row("transfers", "Transfer", "T1", "Material", "ethanol", "Container", "W-2", "Status", "done");
+        assertEquals("transfer-amount-unknown HOLD", codes(book, FindingCode.TRANSFER_AMOUNT_UNKNOWN));
+        assertTrue(book.review().containers().get(0).tally().isLeast());
+    }
+
+    /** Trifluoroacetic acid is an acid first, pKa 0.2 (CRC Handbook): it is asked about wherever it goes. */
+    @ParameterizedTest
+    @CsvSource({"halogenated solvents", "non-halogenated solvents", "'aqueous, acidic'"})
+    void aStrongAcidIsNoSolventWaste(String stream) {
+        SmallBook free = container(stream, "")
+                .row("transfers", "Transfer", "T1", "Material", "TFA", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals("proposal-wrong-stream HOLD", codes(free, FindingCode.PROPOSAL_WRONG_STREAM));
+        SmallBook distillate = container(stream, "")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "100", "Status", "kept")
+                .but("layers", "Composition", "dichloromethane 85 %; TFA 15 %")
+                .row("transfers", "Transfer", "T1", "Layer", "D1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals("proposal-wrong-stream HOLD", codes(distillate, FindingCode.PROPOSAL_WRONG_STREAM));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'aqueous, basc',2 M HCl", "'aqueous, acdic',2 M NaOH", "non-halogenatd,dichloromethane"})
+    void aSlipInTheLabelLeavesTheStreamOpen(String stream, String material) {
+        SmallBook book = container(stream, "")
+                .row("transfers", "Transfer", "T1", "Material", material, "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertTrue(codes(book, FindingCode.PROPOSAL_STREAM_UNKNOWN, FindingCode.PROPOSAL_WRONG_STREAM)
+                .startsWith("proposal-"));
+    }
+
     @Test
     void aContainerAboveItsFillTakesNoMore() {
         SmallBook book = container("aqueous, basic", "water 10.5 kg")

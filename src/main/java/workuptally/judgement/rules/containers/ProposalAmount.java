@@ -13,6 +13,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.Transfer;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
@@ -80,15 +81,18 @@ public final class ProposalAmount implements ProposalRule {
                                 Figure.digits(addition.totalGrams(), 3, "g"),
                                 Figure.digits(addition.millilitres(), 3, "mL"))
                         : Phrase.of(
-                                "{} moves {}, of which neither mass nor volume is known: it stands in the container with 0 g",
+                                "{} moves {}, of which neither mass nor volume is known: it stands in the container with nothing",
                                 addition.transfer().id(),
                                 labels),
                 Phrase.of("the mass of what is moved"),
                 FindingList.PRACTICE,
                 known
                         ? Phrase.of("Weigh the layer, or the container before and after, and enter the amount.")
-                        : Phrase.of(
-                                "Weigh the layer before anything is moved; until then fill and contents of the container are not known."));
+                        : addition.transfer().status() == Transfer.Status.DONE
+                                ? Phrase.of(
+                                        "Find out how much it was, or weigh the container; until then its fill and contents are not known.")
+                                : Phrase.of(
+                                        "Weigh it before anything is moved; until then fill and contents of the container are not known."));
     }
 
     private boolean isTooMuch(ContainerAddition addition) {

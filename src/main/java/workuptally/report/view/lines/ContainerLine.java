@@ -48,6 +48,7 @@ public record ContainerLine(
             words += after.isPresent() && !numbers.fixed(after.getAsDouble(), 0).equals(words)
                     ? " to " + numbers.fixed(after.getAsDouble(), 0) + "\u00A0%"
                     : "\u00A0%";
+            words = (tally.isLeast() ? "≥\u00A0" : "") + words;
         }
         return new ContainerLine(
                 review.id(),

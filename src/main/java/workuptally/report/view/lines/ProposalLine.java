@@ -232,7 +232,7 @@ public record ProposalLine(
     }
 
     /** A container with the proposals of that group made. */
-    static ContainerState after(ContainerReview container, List<ProposalLine> proposals, Group group) {
+    public static ContainerState after(ContainerReview container, List<ProposalLine> proposals, Group group) {
         ContainerState state = container.tally().now();
         for (ProposalLine line : proposals) {
             if (line.group() == group && line.container().equals(container.id())) {

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Limit;
+import workuptally.report.view.lines.ProposalLine;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
 import workuptally.report.view.tables.TableView;
@@ -20,6 +21,7 @@ public final class ContainerContentsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
+        List<ProposalLine> proposals = ProposalLine.of(review);
         return TableView.of(
                 TITLE,
                 "Full names and per cent by mass, the largest first, with the proposals that fit. The waste determination is made by trained"
@@ -32,11 +34,11 @@ public final class ContainerContentsSection {
                         Column.number("Mass then", "g", 1),
                         Column.number("Share then", "%", 1)),
                 review.containers(),
-                container -> rows(review, container));
+                container -> rows(review, container, proposals));
     }
 
-    private static Stream<TableView.Row> rows(Review review, ContainerReview container) {
-        ContainerState then = container.afterProposals();
+    private static Stream<TableView.Row> rows(Review review, ContainerReview container, List<ProposalLine> proposals) {
+        ContainerState then = ProposalLine.after(container, proposals, ProposalLine.Group.FITS);
         return then.composition(review.book().limits().optional(Limit.CONTAINER_TRACE)).stream()
                 .map(part -> new TableView.Row(
                         List.of(

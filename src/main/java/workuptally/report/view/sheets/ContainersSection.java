@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
-import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Field;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
+import workuptally.report.view.lines.ProposalLine;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
 import workuptally.report.view.tables.Live;
@@ -36,6 +36,7 @@ public final class ContainersSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
+        List<ProposalLine> proposals = ProposalLine.of(review);
         return TableView.of(
                 TITLE,
                 NOTE,
@@ -55,12 +56,12 @@ public final class ContainersSection {
                         Column.text("Last working day", 16),
                         Column.text("Composition then", 50)),
                 review.containers(),
-                container -> Stream.of(row(review, container)));
+                container -> Stream.of(row(review, container, proposals)));
     }
 
-    private static TableView.Row row(Review review, ContainerReview container) {
+    private static TableView.Row row(Review review, ContainerReview container, List<ProposalLine> proposals) {
         ContainerState now = container.tally().now();
-        ContainerState then = container.afterProposals();
+        ContainerState then = ProposalLine.after(container, proposals, ProposalLine.Group.FITS);
         Optional<Age> age = container.tally().age();
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.of(container.id()));
@@ -74,9 +75,10 @@ public final class ContainersSection {
                                 LiveEntries.of(container.tally().container().capacityLitres())));
         cells.addAll(fill(now, container.tally().then(), container.tally().done(), "now"));
         List<ContainerAddition> fitting = new ArrayList<>(container.tally().done());
-        container.proposals().stream()
-                .filter(ProposalFit::fits)
-                .map(ProposalFit::addition)
+        proposals.stream()
+                .filter(p ->
+                        p.group() == ProposalLine.Group.FITS && p.container().equals(container.id()))
+                .map(ProposalLine::addition)
                 .forEach(fitting::add);
         cells.addAll(fill(then, container.tally().then(), fitting, "then"));
         cells.add(Cell.of(review.book().limits().value(Limit.CONTAINER_FILL), Live.Named.of(Limit.CONTAINER_FILL)));

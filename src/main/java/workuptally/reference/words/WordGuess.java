@@ -1,4 +1,4 @@
-package workuptally.book.words;
+package workuptally.reference.words;
 
 /** How far a typed word is from one that is known. */
 public final class WordGuess {
