@@ -40,7 +40,7 @@ record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons sk
 
     /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
     private static Optional<Theory> planned(Run run, Limits limits, MolarMasses molarMasses, Substances substances) {
-        if (run.charges().stream().allMatch(c -> c.planned().isEmpty())) {
+        if (run.charges().stream().allMatch(c -> c.quantity().planned().isEmpty())) {
             return Optional.empty();
         }
         Readings apart = new Readings();

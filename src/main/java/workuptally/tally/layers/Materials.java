@@ -122,7 +122,8 @@ public final class Materials {
     private static double content(Charge charge) {
         return charge.role().filter(r -> r == Charge.Role.SOLVENT).isEmpty()
                 ? 1
-                : charge.assayPercent()
+                : charge.goods()
+                        .assayPercent()
                         .entered()
                         .map(assay -> Math.min(1, assay.value() / 100))
                         .orElse(1.0);
@@ -300,8 +301,8 @@ public final class Materials {
         if (named.isPresent()) {
             return named;
         }
-        boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
-                || charge.titreMolesPerLitre().entered().isPresent();
+        boolean solution = charge.goods().molarityMolesPerLitre().entered().isPresent()
+                || charge.goods().titreMolesPerLitre().entered().isPresent();
         return solution && !holdsCarbon(charge.formula()) ? Optional.of(WATER) : Optional.empty();
     }
 

@@ -241,8 +241,8 @@ class MeetingTest {
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "101.50", "Status", "kept");
         assertTrue(meetings(book).in("O1").stream().anyMatch(p -> p.name().equals("toluene")));
         assertTrue(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("sodium chloride")));
-        assertFalse(meetings(book).in("O1").stream().anyMatch(p -> p.name().equals("sodium chloride")
-                && p.share() == Present.Share.MAIN));
+        assertFalse(meetings(book).in("O1").stream()
+                .anyMatch(p -> p.name().equals("sodium chloride") && p.share() == Present.Share.MAIN));
     }
 
     @Test
