@@ -24,7 +24,7 @@ import workuptally.reference.bench.Threshold;
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
-public final class Amounts {
+public final class ChargeAmountAccount {
     private static final Rounding ROUNDING = Rounding.in(Locale.ROOT);
 
     private static final String CHARGES = "Charges";
@@ -37,7 +37,7 @@ public final class Amounts {
     private final ChargeContent content;
     private final SolutionCharge solutions;
 
-    public Amounts(
+    public ChargeAmountAccount(
             Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);
