@@ -174,6 +174,7 @@ public enum FindingCode {
     LAYER_REVIEW_OVERDUE(Severity.CHECK),
 
     // Reading the book
+    RUN_STATUS_CONTRADICTED(Severity.HOLD),
     NUMBER_UNREADABLE(Severity.CHECK),
     NUMBER_AMBIGUOUS(Severity.CHECK),
     PORTIONS_IN_NUMBER(Severity.CHECK),

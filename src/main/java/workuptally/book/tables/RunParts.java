@@ -1,5 +1,7 @@
 package workuptally.book.tables;
 
+import workuptally.model.Field;
+import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -35,6 +37,7 @@ public final class RunParts {
     }
 
     private final StatusEntry status;
+    private final Runnable plannedThoughDone;
     final List<Product> products = new ArrayList<>();
     final List<Charge> charges = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
@@ -47,9 +50,15 @@ public final class RunParts {
     private final Set<String> labels = new LinkedHashSet<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
 
-    RunParts(Run head, StatusEntry status) {
+    /**
+     * A run by its own row.
+     *
+     * @param plannedThoughDone tells that the row says planned and the record something else
+     */
+    RunParts(Run head, StatusEntry status, Runnable plannedThoughDone) {
         this.head = head;
         this.status = status;
+        this.plannedThoughDone = plannedThoughDone;
         defineLabel(Step.REACTION_MIXTURE);
     }
 
@@ -172,6 +181,9 @@ public final class RunParts {
     }
 
     public Run build() {
+        if (status == StatusEntry.TYPED && isPlannedThoughDone()) {
+            plannedThoughDone.run();
+        }
         return new Run(
                 head.id(),
                 head.date(),
@@ -195,10 +207,24 @@ public final class RunParts {
 
     private Run.Status status() {
         return switch (status) {
-            case TYPED -> head.status();
+            case TYPED -> isPlannedThoughDone() ? statusByRecord() : head.status();
             case BLANK -> statusByRecord();
             case UNREAD -> statusByRecord() == Run.Status.PLANNED ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
         };
+    }
+
+    /** True where the plan has become the record: what was weighed or measured was done. */
+    private boolean isPlannedThoughDone() {
+        return head.status() == Run.Status.PLANNED
+                && (lots.stream().anyMatch(l -> isEntered(l.grossGrams(), l.netGrams()))
+                        || layers.stream()
+                                .anyMatch(l -> isEntered(
+                                        l.weighing().grossGrams(), l.weighing().netGrams(), l.volumeMillilitres()))
+                        || !assays.isEmpty());
+    }
+
+    private static boolean isEntered(Field... fields) {
+        return Arrays.stream(fields).anyMatch(f -> f.entered().isPresent());
     }
 
     private static boolean wasCharged(Charge charge) {

@@ -55,6 +55,15 @@ public final class RunRows {
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
         RunParts.StatusEntry entry = blank ? RunParts.StatusEntry.BLANK : RunParts.StatusEntry.UNREAD;
-        runs.add(new RunParts(head, status.isPresent() ? RunParts.StatusEntry.TYPED : entry));
+        runs.add(new RunParts(
+                head,
+                status.isPresent() ? RunParts.StatusEntry.TYPED : entry,
+                () -> row.report(
+                        FindingCode.RUN_STATUS_CONTRADICTED,
+                        Severity.HOLD,
+                        "Status",
+                        "read '" + row.text("Status") + "', but lots, layers or assays of the run are measured",
+                        "planned for what was not begun; in workup or isolated for what was",
+                        "Correct the status; until then the run counts as done.")));
     }
 }

@@ -59,7 +59,7 @@ public final class StepRows {
                 operation(row),
                 row.shared(run.spelling(row.labels("From", run::knows))),
                 new Step.Addition(
-                        run.substance(row.text("Material")),
+                        run.substance(material(row)),
                         written.map(PortionCells.Portioned::count).orElse(portions),
                         written.map(PortionCells.Portioned::each).orElseGet(() -> row.number("Volume")),
                         row.number("Mass"),
@@ -129,5 +129,11 @@ public final class StepRows {
         List<String> labels = row.shared(run.spelling(row.labels(heading, run::knows)));
         labels.forEach(run::defineLabel);
         return labels;
+    }
+
+    /** A mark that says nothing is none. */
+    private static String material(TableRow row) {
+        String typed = row.text("Material");
+        return NumberWords.meanNothing(typed) ? "" : typed;
     }
 }

@@ -70,6 +70,7 @@ final class ShortRemedies {
             Map.entry(FindingCode.RUN_MISSING, "Enter the run of the row, it is not read: %s"),
             Map.entry(FindingCode.RUN_UNKNOWN, "Correct the run, or enter it under Runs: %s"),
             Map.entry(FindingCode.HOLD_RUN_UNKNOWN, "Name the runs to hold; until then every layer waits: %s"),
+            Map.entry(FindingCode.RUN_STATUS_CONTRADICTED, "Correct the status, the run is measured: %s"),
             Map.entry(FindingCode.RUN_DUPLICATE, "Give each of two runs its own id: %s"),
             Map.entry(FindingCode.RUNS_EMPTY, "Enter a run under Runs"),
             Map.entry(FindingCode.PRODUCT_DUPLICATE, "Give each of two products its own name: %s"),
