@@ -3,24 +3,47 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import workuptally.book.words.IdentityWords;
+import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.FindingCode;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
 
 /** Reads the Isolated table; a lot that holds several products has a row for each, with one weighing. */
 public final class LotRows {
-    private LotRows() {}
+    private final Supplier<Reference> reference;
 
-    public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> read(row, label, run))));
+    private LotRows(Supplier<Reference> reference) {
+        this.reference = reference;
     }
 
-    private static void read(TableRow row, String label, RunParts run) {
+    /**
+     * Adds the lots of the table to their runs.
+     *
+     * @param reference figures of the bench in force
+     */
+    public static void read(TableRows rows, RunIndex runs, Supplier<Reference> reference) {
+        LotRows lots = new LotRows(reference);
+        RowsOfRuns.read(
+                rows,
+                runs,
+                LeftOutRow.Of.LOT,
+                "Lot",
+                (row, run) -> row.label("Lot")
+                        .map(label -> lots.read(row, label, run))
+                        .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Lot"))));
+    }
+
+    /** False where the row is left out. */
+    private boolean read(TableRow row, String label, RunParts run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -31,7 +54,7 @@ public final class LotRows {
                             + first.get().row().row() + " already",
                     "each lot of a run once, or a row for each product that it holds",
                     "Give the second lot a label of its own and run again; only the first was read.");
-            return;
+            return false;
         }
         Lot lot = lot(row, label, run);
         if (first.isEmpty()) {
@@ -39,7 +62,10 @@ public final class LotRows {
             run.defineLabel(label);
         } else if (isOneWeighing(row, first.get(), lot, run)) {
             run.lots.add(lot.weighedAs(first.get()));
+        } else {
+            return false;
         }
+        return true;
     }
 
     private static boolean isOtherProduct(TableRow row, String label, RunParts run) {
@@ -86,7 +112,7 @@ public final class LotRows {
         }
     }
 
-    private static Lot lot(TableRow row, String label, RunParts run) {
+    private Lot lot(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
         return new Lot(
                 run.lot(label).map(Lot::label).orElse(label),
@@ -107,11 +133,13 @@ public final class LotRows {
     }
 
     /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
-    private static LotIdentity identity(TableRow row, RunParts run) {
+    private LotIdentity identity(TableRow row, RunParts run) {
         String typed = row.text("Identity by");
         String product = row.text("Product");
         IdentityWords.Read read = IdentityWords.read(
-                typed, run.product(product).map(Product::name).orElse(product));
+                typed,
+                run.product(product).map(Product::name).orElse(product),
+                () -> reference.get().value(Threshold.MELTING_POINT_FAR));
         return switch (read.meaning()) {
             case NOTHING -> LotIdentity.NONE;
             case EVIDENCE -> LotIdentity.shownBy(typed);

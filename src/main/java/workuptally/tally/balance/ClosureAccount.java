@@ -12,12 +12,14 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -34,9 +36,6 @@ import workuptally.tally.balance.Closure.Verdict;
  * <p>The form is the constraint test for gross errors in a balance; {@link VerdictOnClosure} judges it.
  */
 public final class ClosureAccount {
-    /** More than half of a substrate beyond theory is no excess that is taken on purpose (common practice). */
-    private static final double MOST_OF_A_SUBSTRATE_PERCENT = 50;
-
     private final Run run;
     private final Limits limits;
     private final Skeletons skeletons;
@@ -107,6 +106,7 @@ public final class ClosureAccount {
                         percent,
                         expanded,
                         new VerdictOnClosure.Doubts(
+                                run.leftOut().stream().map(LeftOutRow::inWords).toList(),
                                 undecided.labels(counts),
                                 undecided.boundedByTheBalance(counts),
                                 disputed(portions.found(), counts),
@@ -191,6 +191,13 @@ public final class ClosureAccount {
     /** What no figure of the run bounds, so that a gap says nothing of a loss: a purification's loss, a reagent left over. */
     private List<Unknown> unknowns(String partner, MeasuredValue charged, Portions portions) {
         List<Unknown> unknowns = new ArrayList<>();
+        for (LeftOutRow row : run.leftOut()) {
+            unknowns.add(new Unknown(
+                    "what " + row.inWords() + " records",
+                    "the row could not be read and was left out",
+                    "correct " + row.inWords(),
+                    Closure.Looked.NOWHERE));
+        }
         for (LotTally crude : portions.purified().replaced()) {
             String label = crude.lot().label();
             if (skeletons.units(crude.product(), partner) > 0) {
@@ -262,8 +269,8 @@ public final class ClosureAccount {
      * substrate the amount is more likely wrong, so that what its balance lacks is not taken for left over before somebody looked for it.
      */
     private boolean isSurprising(ExcessPartner excess) {
-        return excess.percent() > MOST_OF_A_SUBSTRATE_PERCENT
-                && isSubstrate(excess.name())
+        return isSubstrate(excess.name())
+                && excess.percent() > molarMasses.substances().value(Threshold.SUBSTRATE_EXCESS_MOST)
                 && theory.stream().flatMap(t -> t.limiting().stream()).noneMatch(l -> isSubstrate(l.material()));
     }
 

@@ -1,10 +1,12 @@
 package workuptally.book.cells;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +72,34 @@ class NumberTextTest {
         assertEquals(decimals, number.decimals());
         assertEquals(qualifier, number.qualifier().name());
         assertEquals(unit == null ? "" : unit, number.unit().map(Enum::name).orElse(""));
+    }
+
+    /** How it was got changes nothing in a number, and asks nothing; another time, count or quantity does. */
+    @ParameterizedTest
+    @CsvSource({
+        "2.78 (after 2 h HV), 2.78",
+        "2.78 g after 30 min on the pump, 2.78",
+        "'2,78 (nach 2 h Hochvakuum)', 2.78",
+        "2.78 (2 crops), 2.78",
+        "2.78 (two crops), 2.78",
+        "2.78 const. mass, 2.78",
+        "2.78 g (constant weight), 2.78",
+        "0.08 mean of 3, 0.08",
+        "0.08 (n=3), 0.08",
+        "<0.08 (mean of 2), 0.08",
+        "0.08 (after 2 h), ''",
+        "2.78 (2 portions), ''",
+        "2.78 (3 x), ''",
+        "mean of 3, ''"
+    })
+    void whatSaysHowANumberWasGotIsTakenOff(String typed, String value) {
+        if (value.isEmpty()) {
+            assertFalse(NumberText.parse(typed) instanceof NumberText.Number, typed);
+        } else {
+            NumberText.Number number = assertInstanceOf(NumberText.Number.class, NumberText.parse(typed), typed);
+            assertEquals(Double.parseDouble(value), number.value().doubleValue(), 0);
+            assertEquals(Optional.empty(), number.remark());
+        }
     }
 
     @ParameterizedTest

@@ -56,6 +56,18 @@ class RulesStaySilentTest {
         silent("step-material-unknown", ExampleBook.clean().with("workup", "water,1,30,,,0.998", "morpholine,1,2,,,"));
     }
 
+    /** Ice and water is water; two solutions in water count as so much water, near enough for a note. */
+    @Test
+    void waterIsKnownAndMixedSolutionsNearlySo() throws Exception {
+        silent("step-material-unknown", ExampleBook.clean().with("workup", "water,1,30,,,0.998", "ice/water,1,30,,,"));
+        Finding mixed = ExampleBook.clean()
+                .with("workup", "water,1,30,,,0.998", "sat. NaHCO3/10 % Na2S2O3 1:1,1,30,,,")
+                .findings(folder, "step-material-unknown")
+                .get(0);
+        assertEquals(Severity.NOTE, mixed.severity());
+        assertTrue(Wording.POINT.of(mixed.seen()).contains("a mixture of solutions in water"));
+    }
+
     @Test
     void phasesPartedAfterAQuenchNeedNoMaterial() throws Exception {
         ExampleBook parted = ExampleBook.clean()

@@ -10,20 +10,30 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 
 /**
  * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
  */
 public final class CountedTwice implements RunRule {
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public CountedTwice(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -47,7 +57,7 @@ public final class CountedTwice implements RunRule {
         return findings.list();
     }
 
-    private static void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
+    private void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -69,7 +79,9 @@ public final class CountedTwice implements RunRule {
                     Phrase.of(
                             "{}, which differ by more than their uncertainties explain; the larger counts meanwhile",
                             seen),
-                    Phrase.of("two results of one portion within 2u of each other"),
+                    Phrase.of(
+                            "two results of one portion within {}u of each other",
+                            Figure.brief(substances.value(Threshold.READINGS_AGREE), "")),
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
@@ -78,15 +90,18 @@ public final class CountedTwice implements RunRule {
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
-                    Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
+                    restsOn(tally, assay, Content.Rests.READINGS_APART)
+                            ? Phrase.of(
+                                    "{}, which differ, but both lie far below the layer limit; the larger counts", seen)
+                            : Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
                     Phrase.of("each substance once for each sample"),
                     FindingList.PRACTICE,
                     Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
         }
     }
 
-    private static boolean counts(Assay assay, Book book) {
-        return new AssayResults(book.limits()).counts(assay);
+    private boolean counts(Assay assay, Book book) {
+        return new AssayResults(book.limits(), substances).counts(assay);
     }
 
     private static boolean isDisputed(RunTally tally, Assay assay) {
@@ -95,15 +110,14 @@ public final class CountedTwice implements RunRule {
                         && l.product().equalsIgnoreCase(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
-        return isOfLot || isOfLayer(tally, assay);
+        return isOfLot || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
     }
 
-    private static boolean isOfLayer(RunTally tally, Assay assay) {
+    private static boolean restsOn(RunTally tally, Assay assay, Content.Rests rests) {
         return tally.layers().stream()
                 .filter(l -> l.label().equals(assay.sample()))
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance())
-                        && c.rests() == Content.Rests.DISPUTED_READINGS);
+                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance()) && c.rests() == rests);
     }
 
     private static boolean isContent(Assay.Unit unit) {

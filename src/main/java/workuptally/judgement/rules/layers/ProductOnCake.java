@@ -72,7 +72,7 @@ public final class ProductOnCake implements RunRule {
                                 dried.product(),
                                 Figure.decimals(100 * low / grams, 1, ""),
                                 Figure.decimals(100 * high / grams, 1, "%")),
-                        Phrase.of("0.5 % of theory at most"),
+                        Phrase.of("{} of theory at most", Figure.brief(substances.value(Threshold.CAKE_NOTE), "%")),
                         "held = cake − agent − water, a third of it left after a rinse: common practice",
                         Phrase.of(
                                 "Rinse the cake with a little solvent and weigh what that brings, if the balance is open."));
