@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.book.schema.WorkupTables;
 import workuptally.book.words.Unit;
 import workuptally.model.Field.Qualifier;
 
@@ -72,6 +73,23 @@ class NumberTextTest {
         assertEquals(decimals, number.decimals());
         assertEquals(qualifier, number.qualifier().name());
         assertEquals(unit == null ? "" : unit, number.unit().map(Enum::name).orElse(""));
+    }
+
+    /** What nobody measured is no result; how it was measured may stand beside it. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.08 (estimate), false",
+        "0.08 est., false",
+        "0.08 (geschätzt), false",
+        "0.08 (guess), false",
+        "0.08 (HPLC), true",
+        "0.08 (average), true"
+    })
+    void estimateIsNoResult(String typed, boolean read) {
+        NumberSymbols result =
+                NumberSymbols.of(WorkupTables.ASSAYS.columnsByHeading().get("Result"));
+        NumberText text = NumberText.parse(typed, NumberText.Marks.UNKNOWN, result);
+        assertEquals(read, text instanceof NumberText.Number, typed);
     }
 
     /** How it was got changes nothing in a number, and asks nothing; another time, count or quantity does. */
