@@ -170,17 +170,17 @@ final class NamedEntries {
     }
 
     private static void ofCharge(Charge charge, List<Entry> rows) {
-        Stream.of(charge.actual(), charge.planned())
+        Stream.of(charge.quantity().actual(), charge.quantity().planned())
                 .flatMap(Optional::stream)
                 .map(Amount::value)
                 .forEach(amount -> rows.add(Entry.of(amount, "amount", "mass", "volume", "gross", "net")));
         rows.addAll(List.of(
                 Entry.of(charge.molarMassGramsPerMole(), "molar mass"),
                 Entry.of(charge.coefficient(), "coefficient"),
-                Entry.of(charge.assayPercent(), "assay"),
-                Entry.of(charge.molarityMolesPerLitre(), "molarity"),
-                Entry.of(charge.titreMolesPerLitre(), "titre", "titer"),
-                Entry.of(charge.densityGramsPerMillilitre(), "density")));
+                Entry.of(charge.goods().assayPercent(), "assay"),
+                Entry.of(charge.goods().molarityMolesPerLitre(), "molarity"),
+                Entry.of(charge.goods().titreMolesPerLitre(), "titre", "titer"),
+                Entry.of(charge.goods().densityGramsPerMillilitre(), "density")));
     }
 
     private static void ofProduct(Product product, List<Entry> rows) {
