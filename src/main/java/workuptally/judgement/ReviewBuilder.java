@@ -11,6 +11,7 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
+import workuptally.judgement.layers.SettledByHand;
 import workuptally.judgement.measurements.OpenLayers;
 import workuptally.judgement.measurements.WeekTests;
 import workuptally.judgement.rules.BookRule;
@@ -95,6 +96,7 @@ public final class ReviewBuilder {
             all.addAll(rule.judge(book, containers, decisions));
         }
         List<Finding> ordered = subjects.named(all).stream()
+                .map(finding -> SettledByHand.lowered(book.corrections(), finding))
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         RunReviews runs = new RunReviews(book, substances, byRun(ordered), decisions, materialsByRun);

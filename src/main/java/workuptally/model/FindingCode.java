@@ -121,6 +121,7 @@ public enum FindingCode {
     COPIED_WEIGHING(Severity.CHECK, "C41"),
     COPIED_ASSAY(Severity.CHECK, "C41"),
     RECORD_CORRECTED(Severity.NOTE),
+    CORRECTION_NOT_MADE(Severity.CHECK),
 
     // Assays
     AREA_PERCENT(Severity.CHECK, "C25"),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
@@ -241,7 +242,13 @@ public final class OwnListSheet {
     public void read(Table table, RunIndex runs, Consumer<TableRows> reader) throws UnreadableBookException {
         for (OwnListFeed feed : layout.feeds()) {
             if (feed.table() == table) {
-                read(withRun(feed), runs, reader);
+                Optional<LotSource> source = LotSource.of(layout, feed);
+                Predicate<RawRow> named =
+                        row -> source.isEmpty() || source.get().isIn(row, header);
+                read(withRun(feed), runs, named, reader);
+                if (raw.rows().stream().anyMatch(named.negate())) {
+                    read(withRun(LotSource.unnamed(feed)), runs, named.negate(), reader);
+                }
             }
         }
     }
@@ -259,7 +266,8 @@ public final class OwnListSheet {
         return new OwnListFeed(feed.table(), columns, feed.units(), constants);
     }
 
-    private void read(OwnListFeed feed, RunIndex runs, Consumer<TableRows> reader) throws UnreadableBookException {
+    private void read(OwnListFeed feed, RunIndex runs, Predicate<RawRow> which, Consumer<TableRows> reader)
+            throws UnreadableBookException {
         List<MatchedHeadings> before = new ArrayList<>();
         List<OwnListFeed> alternatives = feed.alternatives();
         Optional<String> tried = feed.withAlternatives().map(SchemaColumn::heading);
@@ -268,6 +276,7 @@ public final class OwnListSheet {
             List<MatchedHeadings> earlier = List.copyOf(before);
             boolean first = i == 0;
             BiPredicate<RawRow, MatchedHeadings> wanted = (row, own) -> !leftOut.contains(row.row())
+                    && which.test(row)
                     && (feed.table() == Schema.RUNS || isOfRun(row, own, runs))
                     && holdsSomething(feed, alternatives, row, own)
                     && (tried.isEmpty() || takes(tried.get(), row, own, earlier, first, alternatives));

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import workuptally.book.cells.CellNumber;
+import workuptally.book.cells.NumberText;
+import workuptally.book.schema.Schema;
 import workuptally.book.words.IdentityWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
@@ -37,9 +40,23 @@ public final class LotRows {
                 runs,
                 LeftOutRow.Of.LOT,
                 "Lot",
-                (row, run) -> row.label("Lot")
-                        .map(label -> lots.read(row, label, run))
-                        .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Lot"))));
+                (row, run) -> isNothing(row)
+                        || row.label("Lot")
+                                .map(label -> lots.read(row, label, run))
+                                .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Lot"))));
+    }
+
+    /** True for the row of a failed run: a dash where the product stands, and no weight but 0. */
+    private static boolean isNothing(TableRow row) {
+        return row.cell("Product")
+                        .filter(cell -> CellNumber.read(cell) instanceof NumberText.Nothing)
+                        .isPresent()
+                && Schema.WEIGHT_OR_YIELD.stream()
+                        .flatMap(heading -> row.cell(heading).stream())
+                        .map(CellNumber::read)
+                        .allMatch(read -> read instanceof NumberText.Nothing
+                                || read instanceof NumberText.Number number
+                                        && number.value().signum() == 0);
     }
 
     /** False where the row is left out. */

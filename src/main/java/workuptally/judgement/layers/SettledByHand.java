@@ -6,12 +6,14 @@ import java.util.Set;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
+import workuptally.model.Severity;
 
 /**
  * What a named person has settled in Corrections: a dated row with the run, the step and the code of the finding under Record, {@code
  * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
  */
-final class SettledByHand {
+public final class SettledByHand {
     /** Findings about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
     static final Set<FindingCode> CODES = Set.of(
             FindingCode.QUENCH_NOT_SHOWN,
@@ -25,6 +27,29 @@ final class SettledByHand {
     private static final String SETTLED = "settled";
 
     private SettledByHand() {}
+
+    /**
+     * A finding as it stands beside the decisions about layers: one that a row settles stays visible, but asks for nothing any more. What was
+     * a stop is still to be looked at, a hold is told.
+     */
+    public static Finding lowered(List<Correction> corrections, Finding finding) {
+        if (!isOfTheBench(finding) || finding.severity().compareTo(Severity.HOLD) > 0) {
+            return finding;
+        }
+        return corrections.stream()
+                .filter(c -> settles(c, finding))
+                .findFirst()
+                .map(c -> new Finding(
+                        finding.code(),
+                        finding.severity() == Severity.STOP ? Severity.CHECK : Severity.NOTE,
+                        finding.subject(),
+                        finding.place(),
+                        finding.seen(),
+                        finding.expected(),
+                        finding.source(),
+                        Phrase.of("Settled by {}, {}: {}. It keeps no layer any more.", c.who(), c.when(), c.reason())))
+                .orElse(finding);
+    }
 
     /** True for a finding about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
     static boolean isOfTheBench(Finding finding) {

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Lot;
-import workuptally.model.NamedRuns;
+import workuptally.model.NamedIn;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Run.Kind;
@@ -34,7 +34,7 @@ public final class CarriedOn {
     /** What is carried on among these runs; they stand in order of the book. */
     public static CarriedOn of(List<RunTally> runs) {
         CarriedOn carried = new CarriedOn();
-        NamedRuns names = new NamedRuns(runs.stream().map(RunTally::run).toList());
+        NamedIn<Run> names = new NamedIn<>(runs.stream().map(RunTally::run).toList(), Run::id);
         Map<Run, RunTally> tallies = new HashMap<>();
         runs.forEach(run -> tallies.put(run.run(), run));
         for (RunTally run : runs) {
@@ -54,7 +54,7 @@ public final class CarriedOn {
         return carried;
     }
 
-    private void take(Run run, ChargeAmount amount, NamedRuns names, Map<Run, RunTally> tallies) {
+    private void take(Run run, ChargeAmount amount, NamedIn<Run> names, Map<Run, RunTally> tallies) {
         OptionalDouble grams = pureGrams(amount);
         if (amount.isSolvent() || grams.isEmpty()) {
             return;
@@ -72,7 +72,7 @@ public final class CarriedOn {
 
     private static boolean isOf(Run run, Charge charge) {
         List<String> lots = run.lots().stream().map(Lot::label).distinct().toList();
-        return !NamedRuns.labelsIn(charge.goods().supplierLot(), lots).isEmpty()
+        return !NamedIn.labelsIn(charge.goods().supplierLot(), lots).isEmpty()
                 || run.products().stream()
                         .anyMatch(p -> p.wanted() && key(p.name()).equals(key(charge.material())));
     }

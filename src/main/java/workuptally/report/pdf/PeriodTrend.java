@@ -112,8 +112,8 @@ final class PeriodTrend {
     }
 
     private List<TableCell> stream(Bars bars, String name, double kilograms, double meanKilograms) {
-        String now = look.figures().fixed(kilograms, 3);
-        String before = look.figures().fixed(meanKilograms, 3);
+        String now = look.figures().amount(kilograms, 3);
+        String before = look.figures().amount(meanKilograms, 3);
         return List.of(
                 TableCell.bold(name),
                 TableCell.of(now),
@@ -146,7 +146,7 @@ final class PeriodTrend {
                 : OptionalDouble.of(entry.totals().solventInGrams() / 1000);
         OptionalDouble pmi = entry.totals().metrics().pmi();
         String days = entry.span().from() + " to " + entry.span().to();
-        String solventText = solvent.isPresent() ? look.figures().fixed(solvent.getAsDouble(), 2) : "–";
+        String solventText = solvent.isPresent() ? look.figures().amount(solvent.getAsDouble(), 2) : "–";
         String pmiText = pmi.isPresent() ? look.figures().significant(pmi.getAsDouble(), 3) : "–";
         return List.of(
                 entry.current() ? TableCell.bold(days + ", this period") : TableCell.of(days),

@@ -181,7 +181,7 @@ public final class LayerFlow {
             if (outputs.isDistillate(label) || outputs.isSolid(step, label)) {
                 Ingredients taken = outputs.isDistillate(label)
                         ? measured.of(label, distilled(label, rest))
-                        : measured.solid(label, undissolvedAgents(rest));
+                        : measured.solid(label, undissolvedAgents(rest).plus(measured.wetting(step, label, rest)));
                 for (Map.Entry<String, Ingredients.Part> part : taken.parts().entrySet()) {
                     rest = rest.without(part.getKey(), part.getValue().grams());
                 }

@@ -8,6 +8,9 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.CompositionPart;
 import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.UnreadParts;
@@ -64,6 +67,23 @@ final class MeasuredPortions {
     /** A solid as its row states it, else the drying agent that was filtered off with it. */
     Ingredients solid(String label, Ingredients agents) {
         return stated(label).orElse(agents);
+    }
+
+    /**
+     * The water that stays with the solid residue of a distillation, such as the pot of a steam distillation: what its mass leaves beside all
+     * that does not go over. It is not in the distillate.
+     */
+    Ingredients wetting(Step step, String label, Ingredients all) {
+        double water = all.grams(Materials.WATER);
+        if (!StepOutputs.is(step, Operation.DISTIL) || grams(label).isEmpty() || water == 0) {
+            return Ingredients.EMPTY;
+        }
+        double stays = all.share(n -> substances.isOrganicSolvent(n) || n.equals(Materials.WATER) ? 0 : 1)
+                .totalGrams();
+        double solids = all.share(n -> n.equals(Materials.SOLIDS) ? 1 : 0).millilitres()
+                * substances.value(Threshold.ORGANIC_SOLUTE_DENSITY);
+        double wet = grams(label).get() - stays - solids;
+        return wet > 0 ? liquid(Materials.WATER, Math.min(wet, water)) : Ingredients.EMPTY;
     }
 
     /** A sample of a source by its own mass or volume; nothing known of one that was not measured. */

@@ -233,10 +233,14 @@ public final class MeetingAccount {
                 }
             }
         }
+        // what a catalyst would ignite is dangerous where the catalyst is, and leaves nothing behind where it is not
+        boolean ofCatalyst =
+                List.of(meeting.pair().classA(), meeting.pair().classB()).contains(TakenApart.CATALYST);
         return meeting.carriedBy(from.stream()
                 .filter(label -> run.lot(label).isEmpty() && !label.equals(Step.REACTION_MIXTURE))
-                .filter(label ->
-                        contents.of(label).stream().anyMatch(p -> meeting.with().contains(p.name())))
+                .filter(label -> contents.of(label).stream()
+                        .filter(p -> !ofCatalyst || p.is(TakenApart.CATALYST))
+                        .anyMatch(p -> meeting.with().contains(p.name())))
                 .toList());
     }
 }

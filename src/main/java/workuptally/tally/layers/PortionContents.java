@@ -47,7 +47,7 @@ public final class PortionContents {
     private static final String WATER = "water";
     private static final String ACID = "acid";
     private static final String AMMONIUM_SALT = "ammonium-salt";
-    private static final String HEAVY_METAL = "heavy-metal";
+    static final String HEAVY_METAL = "heavy-metal";
     private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
     private static final double NEUTRAL_PH = 7;
 
@@ -55,6 +55,7 @@ public final class PortionContents {
     private final Set<String> swapped;
     private final Substances substances;
     private final Reactivity reactivity;
+    private final TakenApart apart;
     private final Map<String, List<Present>> byLabel = new LinkedHashMap<>();
 
     /** Names of what was charged: a quench test is about these, not about what quenches them. */
@@ -73,6 +74,7 @@ public final class PortionContents {
         this.swapped = swapped;
         this.substances = substances;
         this.reactivity = reactivity;
+        this.apart = new TakenApart(run, reactivity);
     }
 
     /** The reaction mixture at the beginning: what was charged, and what came of it. */
@@ -200,7 +202,7 @@ public final class PortionContents {
             step.given().aqueous().forEach(label -> put(step, label, phase(left, added, swapped.contains(label))));
             step.given().other().forEach(label -> put(step, label, left));
         } else {
-            step.gives().forEach(label -> put(step, label, isDistillate(label) ? volatiles(left) : left));
+            step.gives().forEach(label -> put(step, label, apart.in(step, label, left)));
         }
     }
 
@@ -216,17 +218,6 @@ public final class PortionContents {
         } else {
             byLabel.merge(label, List.copyOf(content), PortionContents::union);
         }
-    }
-
-    private boolean isDistillate(String label) {
-        return run.layer(label)
-                .flatMap(Layer::phase)
-                .filter(p -> p == Layer.Phase.DISTILLATE)
-                .isPresent();
-    }
-
-    private static List<Present> volatiles(List<Present> list) {
-        return list.stream().filter(p -> p.isListedSolvent()).toList();
     }
 
     private void noteTreatment(List<Present> there, List<Present> added) {

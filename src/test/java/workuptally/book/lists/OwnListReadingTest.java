@@ -63,6 +63,35 @@ class OwnListReadingTest {
         assertTrue(book.runs().get(3).charges().get(0).quantity().actual().isEmpty());
     }
 
+    /** A list has no From: what the headings file says of it holds where the row has the crude. */
+    @Test
+    void aProductWithoutACrudeCameFromNoLot() throws Exception {
+        Book book = read(
+                "No,A,mg,P,crude (mg),pure (mg)\n1,acid,250,ester,280,250\n2,acid,250,ester,,240\n3,acid,250,ester,n.b.,230\n",
+                lists(
+                        "'Runs': [{'Run': 'No'}], 'Products': [{'Product': 'P'}],"
+                                + " 'Charges': [{'Material': 'A', 'Actual amount': 'mg'}],"
+                                + " 'Isolated': [{'Product': 'P', 'Net': 'crude (mg)', 'Lot': '= crude', 'Stage': '= crude'},"
+                                + " {'Product': 'P', 'Net': 'pure (mg)', 'Lot': '= product', 'Stage': '= purified', 'From': '= crude'}]"));
+        assertEquals(
+                List.of(List.of(List.of(), List.of("crude")), List.of(List.of()), List.of(List.of())),
+                book.runs().stream()
+                        .map(r -> r.lots().stream().map(l -> l.from()).toList())
+                        .toList());
+    }
+
+    @Test
+    void aFailedRunWithADashForItsProductIsolatedNothing() throws Exception {
+        String headings = lists("'Runs': [{'Run': 'No'}], 'Products': [{'Product': 'P'}],"
+                + " 'Charges': [{'Material': 'A', 'Actual amount': 'mg'}],"
+                + " 'Isolated': [{'Product': 'P', 'Net': 'pure (mg)', 'Lot': '= product'}]");
+        Book failed = read("No,A,mg,P,pure (mg)\n1,acid,250,ester,250\n2,acid,250,-,0\n", headings);
+        assertEquals(List.of(), failed.runs().get(1).lots());
+        assertTrue(failed.findings().stream().noneMatch(f -> f.code().word().equals("product-unknown")));
+        Book weighed = read("No,A,mg,P,pure (mg)\n1,acid,250,ester,250\n2,acid,250,-,12\n", headings);
+        assertEquals(Severity.STOP, finding(weighed, "product-unknown").severity());
+    }
+
     @Test
     void aRowOfAnEarlierRunGivesNothing() throws Exception {
         Book book = read(

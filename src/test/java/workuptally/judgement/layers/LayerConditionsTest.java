@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Severity;
 import workuptally.report.view.wording.Wording;
 
 /** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
@@ -316,7 +318,17 @@ class LayerConditionsTest {
                         "settled")
                 .but("corrections", "Reason", "no more gas with acid, seen by two");
         assertState(State.MET, "R7", settled);
+        assertEquals(Severity.NOTE, quench(settled).severity());
+        assertTrue(Wording.POINT.of(quench(settled).action()).startsWith("Settled by C1, 2026-03-05: no more gas"));
         assertState(State.NOT_MET, "R7", settled.but("corrections", "Who", ""));
+        assertEquals(Severity.HOLD, quench(settled).severity());
+    }
+
+    private static Finding quench(SmallBook book) {
+        return book.review().findings().stream()
+                .filter(f -> f.code() == FindingCode.QUENCH_NOT_SHOWN)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

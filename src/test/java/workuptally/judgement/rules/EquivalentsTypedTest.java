@@ -29,6 +29,31 @@ class EquivalentsTypedTest {
                         FindingCode.AMOUNT_FAR_FROM_PLAN));
     }
 
+    /** 10 mmol of 100 mmol: catalysts by what they are; a partner that falls short is asked about, and so is a catalyst's 90 mmol. */
+    @ParameterizedTest
+    @CsvSource({
+        "CuI, 0.1, 0",
+        "10 % Pd/C, 0.05, 0",
+        "85 % H3PO4, 0.5, 0",
+        "CuI, 0.9, 1",
+        "acetone, 0.5, 1",
+        "NaBH4, 0.5, 1"
+    })
+    void catalystGivenInEquivalentsIsNotShort(String material, String equivalents, int findings) {
+        SmallBook book = SmallBook.reaction()
+                .row(
+                        "charges",
+                        "Material",
+                        material,
+                        "Role",
+                        "reagent",
+                        "Actual amount",
+                        equivalents,
+                        "Actual unit",
+                        "equiv");
+        assertEquals(findings, count(book, FindingCode.BELOW_ONE_EQUIVALENT));
+    }
+
     private static SmallBook reagent() {
         return SmallBook.reaction()
                 .row("charges", "Material", "R", "Role", "reagent", "Molar mass", "50", "Coefficient", "1")

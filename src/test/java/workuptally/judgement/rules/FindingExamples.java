@@ -350,6 +350,12 @@ final class FindingExamples {
                 clean().table(
                                 "corrections",
                                 "When,Who,Record,Old,New,Reason\n2026-03-03,C1,X1 layer A1 volume,43,34,digits swapped\n"));
+        add(
+                "correction-not-made",
+                Severity.CHECK,
+                clean().table(
+                                "corrections",
+                                "When,Who,Record,Old,New,Reason\n2026-03-03,C1,X1 layer A1 volume,34,43,digits swapped\n"));
     }
 
     /** The crude recrystallised to one lot, by gross (g) over a tare of 24.9911 g and assay (%). */

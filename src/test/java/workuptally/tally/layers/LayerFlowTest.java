@@ -40,6 +40,49 @@ class LayerFlowTest {
         assertTrue(left.totalGrams() > 40);
     }
 
+    /**
+     * 50 g of buds and 600 g of water, steam-distilled: 390 g of wet buds stay in the pot, 340 g of it water, so that 260 g went over and
+     * stand in the funnel with the solvent, by hand.
+     */
+    @Test
+    void waterThatStaysInThePotIsNotInTheSteamDistillate() {
+        SmallBook book = SmallBook.empty()
+                .row(
+                        "charges",
+                        "Material",
+                        "clove buds",
+                        "Role",
+                        "component",
+                        "Actual amount",
+                        "50",
+                        "Actual unit",
+                        "g")
+                .row("charges", "Material", "water", "Role", "solvent", "Actual amount", "600", "Actual unit", "g")
+                .row("workup", "Step", "1", "Operation", "distil", "From", "RM", "Gives other", "H1+P0")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "H1",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "40",
+                        "Gives organic",
+                        "O1",
+                        "Gives aqueous",
+                        "A1")
+                .row("layers", "Layer", "P0", "Phase", "solid", "Net", "390", "Status", "kept");
+        LayerFlow flow = flow(book);
+        assertEquals(260, flow.portion("H1").grams(Materials.WATER), 1);
+        assertEquals(340, flow.portion("P0").grams(Materials.WATER), 1);
+        LayerFlow unweighed = flow(book.but("layers", "Net", ""));
+        assertEquals(600, unweighed.portion("H1").grams(Materials.WATER), 1e-9);
+    }
+
     @Test
     void solventOfAPhaseWithoutALabelStandsInLayers() {
         // 7.7 % of a saturated water layer: 50.00 × 7.7/92.3 = 4.17118 g (Merck Index, as quoted in the solvent table).

@@ -56,6 +56,55 @@ class MeetingAccountTest {
                 aqueous);
     }
 
+    /** Hydrogenation in methanol, filtered through Celite, the cake rinsed, the filtrate concentrated. */
+    private static SmallBook hydrogenation() {
+        return charged("10 % Pd/C")
+                .row("charges", "Material", "methanol", "Role", "solvent", "Actual amount", "50", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "filter", "From", "RM", "Gives other", "F1+K1")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "rinse",
+                        "From",
+                        "K1",
+                        "Material",
+                        "methanol",
+                        "Volume",
+                        "20",
+                        "Gives other",
+                        "F1+K1")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "F1", "Gives other", "CR1+D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "50.0", "Status", "kept");
+    }
+
+    @Test
+    void catalystStaysInTheCakeAndItsMetalInTracesInTheFiltrate() {
+        Meetings meetings =
+                layer(hydrogenation(), "K1", "solid", "").tally().evidence().meetings();
+        assertEquals(
+                List.of("K1"),
+                meetings.list().stream()
+                        .flatMap(m -> m.portions().stream())
+                        .distinct()
+                        .toList());
+        assertTrue(holding(meetings, "K1", "pyrophoric-catalyst").isPresent());
+        assertTrue(holding(meetings, "F1", "pyrophoric-catalyst").isEmpty());
+        assertEquals(
+                Present.Share.TRACE,
+                holding(meetings, "F1", "heavy-metal").orElseThrow().share());
+        assertTrue(holding(meetings, "D1", "heavy-metal").isEmpty());
+    }
+
+    /** Which outcome of the filtration is the cake nobody knows where none is a solid: the catalyst may be in either. */
+    @Test
+    void catalystMayBeAnywhereWhereNoCakeIsRecorded() {
+        Meetings meetings = hydrogenation().tally().evidence().meetings();
+        assertTrue(holding(meetings, "F1", "pyrophoric-catalyst").isPresent());
+        assertTrue(holding(meetings, "D1", "pyrophoric-catalyst").isEmpty());
+    }
+
     private static SmallBook layer(SmallBook book, String label, String phase, String pH) {
         return book.row("layers", "Layer", label, "Phase", phase, "Net (g)", "50.0", "pH", pH, "Status", "kept");
     }

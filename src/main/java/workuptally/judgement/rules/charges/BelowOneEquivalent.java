@@ -1,8 +1,10 @@
 package workuptally.judgement.rules.charges;
 
 import java.util.List;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -18,6 +20,21 @@ import workuptally.tally.amounts.Substances;
 
 /** A reagent without a coefficient, of which there is less than the reaction can turn over: with coefficient 1 it would limit the theory. */
 public final class BelowOneEquivalent implements RunRule {
+
+    /** Classes of materials that turn a reaction over without taking part in its equation. */
+    private static final Set<String> CATALYSTS = Set.of(
+            "pyrophoric-catalyst",
+            "palladium",
+            "nickel",
+            "copper",
+            "osmium",
+            "nitroxide",
+            "lewis-acid",
+            "acid",
+            "conc-sulfuric");
+
+    /** Equivalents up to which they are taken for catalysts, with what rounding adds (common practice). */
+    private static final double MOST_OF_A_CATALYST = 0.505;
 
     private final Substances substances;
 
@@ -39,6 +56,7 @@ public final class BelowOneEquivalent implements RunRule {
             for (ChargeAmount amount : tally.amounts()) {
                 amount.amountMillimoles()
                         .filter(n -> isReagent(amount.charge()) && extent.value() > 0)
+                        .filter(n -> n.value() > MOST_OF_A_CATALYST * extent.value() || !isCatalyst(amount.charge()))
                         .filter(n -> {
                             MeasuredValue shortBy = extent.minus(n);
                             return shortBy.value()
@@ -61,6 +79,11 @@ public final class BelowOneEquivalent implements RunRule {
             }
         });
         return findings.list();
+    }
+
+    private boolean isCatalyst(Charge charge) {
+        Material material = substances.material(charge.material(), charge.formula());
+        return CATALYSTS.stream().anyMatch(material::is);
     }
 
     private static boolean isReagent(Charge charge) {

@@ -23,7 +23,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 
-/** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
+/** A proposal for a layer whose evidence does not support letting it go: it holds product, its run leaves open what it may be the evidence of, or something is missing. */
 public final class ProposalHeldByLayer implements ProposalRule {
 
     private static final Criterion OPEN_STOP = Criterion.NO_OPEN_STOP;
@@ -87,10 +87,10 @@ public final class ProposalHeldByLayer implements ProposalRule {
                     FindingCode.PROPOSAL_IS_EVIDENCE,
                     fit,
                     Phrase.of(
-                            "the run has an open stop, for which the layer may be the evidence; {}",
+                            "the layer may be the evidence of what its run leaves open; {}",
                             evidence(held, List.of(OPEN_STOP))),
-                    Phrase.of("a run without an open stop"),
-                    Phrase.of("Keep the layer until the stop is settled."));
+                    Phrase.of("a run without an open stop or hold that the layer has to do with"),
+                    Phrase.of("Keep the layer until that is settled."));
         }
     }
 

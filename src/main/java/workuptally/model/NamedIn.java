@@ -9,35 +9,43 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
- * The runs of a book that a free text names, {@code PC-3 CR1} or {@code R26-041 layer A1}: whole words only, capitals or not. It takes as
+ * What a free text names of a book, the runs in {@code PC-3 CR1} or {@code R26-041 layer A1}: whole words only, capitals or not. It takes as
  * long for a large book as for a small one.
+ *
+ * @param <T> what has a name
  */
-public final class NamedRuns {
-    private final Map<String, Run> byId = new HashMap<>();
+public final class NamedIn<T> {
+    private final Map<String, T> byName = new HashMap<>();
     private final Map<String, Integer> order = new HashMap<>();
     private final Set<Integer> lengths = new HashSet<>();
 
-    /** The runs to look for; those without a name cannot be named. */
-    public NamedRuns(List<Run> runs) {
-        for (Run run : runs) {
-            String id = folded(run.id());
-            if (!id.isBlank() && byId.putIfAbsent(id, run) == null) {
-                order.put(id, order.size());
-                lengths.add(id.length());
+    /**
+     * What to look for.
+     *
+     * @param all in order of the book; without a name nothing can be named
+     * @param name its name
+     */
+    public NamedIn(List<T> all, Function<T, String> name) {
+        for (T one : all) {
+            String folded = folded(name.apply(one));
+            if (!folded.isBlank() && byName.putIfAbsent(folded, one) == null) {
+                order.put(folded, order.size());
+                lengths.add(folded.length());
             }
         }
     }
 
-    /** The runs that a text names, in order of the book; of {@code PC-1} and {@code PC-1-b} at one place the longer. */
-    public List<Run> in(String text) {
+    /** What a text names, in order of the book; of {@code PC-1} and {@code PC-1-b} at one place the longer. */
+    public List<T> in(String text) {
         String folded = folded(text);
         Map<Integer, String> longest = new HashMap<>();
         for (int length : lengths) {
             for (int start = 0; start + length <= folded.length(); start++) {
                 String word = folded.substring(start, start + length);
-                if (byId.containsKey(word) && isWhole(folded, start, start + length)) {
+                if (byName.containsKey(word) && isWhole(folded, start, start + length)) {
                     longest.merge(start, word, (a, b) -> a.length() >= b.length() ? a : b);
                 }
             }
@@ -45,12 +53,12 @@ public final class NamedRuns {
         return longest.values().stream()
                 .distinct()
                 .sorted(Comparator.comparing(order::get))
-                .map(byId::get)
+                .map(byName::get)
                 .toList();
     }
 
-    /** Of the runs that a text names the first of the book. */
-    public Optional<Run> firstIn(String text) {
+    /** Of what a text names the first of the book. */
+    public Optional<T> firstIn(String text) {
         return in(text).stream().findFirst();
     }
 
