@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import workuptally.book.cells.BookMarks;
 import workuptally.book.files.FindingLog;
@@ -49,6 +50,7 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 import workuptally.model.VesselTare;
+import workuptally.reference.Reference;
 
 /** Reads the tables of a book in the order in which one needs another, and ties their rows to runs. */
 final class BookAssembly {
@@ -75,21 +77,29 @@ final class BookAssembly {
     private final RunIndex runs = new RunIndex();
 
     private final BookMarks marks;
+    private final Supplier<Reference> reference;
 
     /**
      * For one book.
      *
      * @param lists layouts of the laboratory's own lists in it
+     * @param reference figures of the bench in force
      */
-    BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists) {
-        this(source, aliases, lists, BookMarks.unknown());
+    BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists, Supplier<Reference> reference) {
+        this(source, aliases, lists, BookMarks.unknown(), reference);
     }
 
-    private BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists, BookMarks marks) {
+    private BookAssembly(
+            TableSource source,
+            HeadingAliases aliases,
+            List<OwnListLayout> lists,
+            BookMarks marks,
+            Supplier<Reference> reference) {
         this.source = source;
         this.aliases = aliases;
         this.layouts = lists;
         this.marks = marks;
+        this.reference = reference;
     }
 
     /**
@@ -114,7 +124,7 @@ final class BookAssembly {
                 new Reading(Schema.CHARGES, rows -> ChargeRows.read(rows, runs)),
                 new Reading(Schema.PRODUCTS, rows -> ProductRows.read(rows, runs)),
                 new Reading(WorkupTables.LAYERS, rows -> LayerRows.read(rows, runs)),
-                new Reading(Schema.ISOLATED, rows -> LotRows.read(rows, runs)),
+                new Reading(Schema.ISOLATED, rows -> LotRows.read(rows, runs, reference)),
                 new Reading(WorkupTables.WORKUP, rows -> StepRows.read(rows, runs)),
                 new Reading(WorkupTables.ASSAYS, rows -> AssayRows.read(rows, runs)),
                 new Reading(WorkupTables.NMR_ASSAYS, rows -> NmrAssayRows.read(rows, runs)),
@@ -125,7 +135,7 @@ final class BookAssembly {
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
         if (marks.decideMore()) {
-            return new BookAssembly(source, aliases, layouts, marks.learnt()).read(headingsFile);
+            return new BookAssembly(source, aliases, layouts, marks.learnt(), reference).read(headingsFile);
         }
         List<Run> built = runs.all().stream().map(RunParts::build).toList();
         reportMissing(missing, built);

@@ -50,7 +50,8 @@ public final class BookReader {
         List<OwnListLayout> lists = headings.map(HeadingsFile::lists).orElse(List.of());
         Book read;
         try (OpenBook source = OpenBook.of(book, aliases, !lists.isEmpty(), options.sizeCaps())) {
-            read = new BookAssembly(source.tables(), aliases, lists).read(headings.map(HeadingsFile::file));
+            read = new BookAssembly(source.tables(), aliases, lists, options.reference())
+                    .read(headings.map(HeadingsFile::file));
         }
         requireUnchanged(book, read);
         return read;

@@ -111,24 +111,4 @@ public final class AcidBase {
         double beyondFirst = Math.max(Require.notNegative(acidMillimoles, "acid") - carbonate, 0);
         return Math.min(beyondFirst, carbonate + hydrogencarbonate);
     }
-
-    /**
-     * Most carbon dioxide that can form where carbonate meets acid in local excess: two protons each from carbonate, one from
-     * hydrogencarbonate, hydrogencarbonate first.
-     *
-     * @param acidMillimoles mmol, 0 or more
-     * @param carbonateMillimoles mmol, 0 or more
-     * @param hydrogencarbonateMillimoles mmol, 0 or more
-     * @return mmol
-     * @throws IllegalArgumentException if out of range
-     */
-    public static double worstCarbonDioxideMillimoles(
-            double acidMillimoles, double carbonateMillimoles, double hydrogencarbonateMillimoles) {
-        double acid = Require.notNegative(acidMillimoles, "acid");
-        double fromHydrogencarbonate =
-                Math.min(acid, Require.notNegative(hydrogencarbonateMillimoles, "hydrogencarbonate"));
-        double fromCarbonate =
-                Math.min((acid - fromHydrogencarbonate) / 2, Require.notNegative(carbonateMillimoles, "carbonate"));
-        return fromHydrogencarbonate + fromCarbonate;
-    }
 }

@@ -38,17 +38,4 @@ public record Antoine(double a, double b, double c, double fromCelsius, double t
         double shifted = Require.positive(IdealGas.kelvin(temperatureCelsius) + c, "T + C");
         return Math.pow(10, a - b / shifted);
     }
-
-    /**
-     * Temperature at which the vapour pressure reaches a pressure, T = B/(A − log10 p) − C.
-     *
-     * @param pressureKilopascals kPa, above 0 and below 10^A
-     * @return °C
-     * @throws IllegalArgumentException if the pressure is out of range
-     */
-    public double boilingPointCelsius(double pressureKilopascals) {
-        double difference =
-                Require.positive(a - Math.log10(Require.positive(pressureKilopascals, "pressure")), "A - log p");
-        return b / difference - c - IdealGas.ZERO_CELSIUS_KELVIN;
-    }
 }

@@ -13,12 +13,6 @@ public final class Distribution {
     /** Share of P below which D does not fall, dimensionless. Source: memory, rule of thumb for ion pairs. */
     public static final double ION_PAIR_FLOOR = 1e-4;
 
-    /** Slope of the salting-out constant for sodium chloride, L/mol per unit of log Kow. Source: Ni and Yalkowsky, from memory. */
-    public static final double SALTING_SLOPE = 0.040;
-
-    /** Intercept of the salting-out constant for sodium chloride, L/mol. Source: Ni and Yalkowsky, from memory. */
-    public static final double SALTING_INTERCEPT = 0.114;
-
     private Distribution() {}
 
     /**
@@ -55,36 +49,6 @@ public final class Distribution {
      */
     public static double base(double partitionRatio, List<Double> pKa, double pH) {
         return limited(partitionRatio, 1 + chargedForms(pKa, pH, -1));
-    }
-
-    /**
-     * D of an ampholyte, D = P / (1 + 10^(pKa₁−pH) + 10^(pH−pKa₂)).
-     *
-     * @param partitionRatio P of the uncharged form, above 0
-     * @param conjugateAcidPKa pKa₁ of the protonated form
-     * @param acidPKa pKa₂ of the uncharged form as an acid
-     * @param pH of the aqueous layer at equilibrium
-     * @return D, at least P·10⁻⁴
-     * @throws IllegalArgumentException if P is not positive
-     */
-    public static double ampholyte(double partitionRatio, double conjugateAcidPKa, double acidPKa, double pH) {
-        return limited(partitionRatio, 1 + Math.pow(10, conjugateAcidPKa - pH) + Math.pow(10, pH - acidPKa));
-    }
-
-    /**
-     * Partition ratio raised by sodium chloride, log P(salt) = log P + k·c with k = 0.040·log Kow + 0.114 L/mol.
-     *
-     * <p>For neutral organics up to saturated brine; other salts act more strongly. Source: Ni and Yalkowsky, from memory.
-     *
-     * @param partitionRatio P into water without salt, above 0
-     * @param logKow log10 of the octanol/water partition ratio
-     * @param saltMolesPerLitre sodium chloride in the aqueous layer, mol/L, 0 or more
-     * @throws IllegalArgumentException if an argument is out of range
-     */
-    public static double saltedOut(double partitionRatio, double logKow, double saltMolesPerLitre) {
-        Require.positive(partitionRatio, "partition ratio");
-        double constant = SALTING_SLOPE * Require.finite(logKow, "log Kow") + SALTING_INTERCEPT;
-        return partitionRatio * Math.pow(10, constant * Require.notNegative(saltMolesPerLitre, "salt"));
     }
 
     private static double chargedForms(List<Double> pKa, double pH, int sign) {

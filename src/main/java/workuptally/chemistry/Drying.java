@@ -64,16 +64,6 @@ public final class Drying {
     }
 
     /**
-     * Uptake of a salt that goes over into a hydrate, (M(hydrate) − M(dry))/M(dry), g/g.
-     *
-     * @throws IllegalArgumentException if the hydrate is not the heavier one
-     */
-    public static double theoreticalUptakeGramsPerGram(double dryGramsPerMole, double hydrateGramsPerMole) {
-        return Require.positive(hydrateGramsPerMole - dryGramsPerMole, "water in the hydrate")
-                / Require.positive(dryGramsPerMole, "molar mass");
-    }
-
-    /**
      * A low and a high end.
      *
      * @param low lower end

@@ -78,20 +78,6 @@ public final class Formula {
         return new MolarMass(mass, Math.sqrt(variance));
     }
 
-    /**
-     * Mass fraction of one element, 0 to 1.
-     *
-     * @throws IllegalFormulaException if an element has no atomic weight
-     */
-    public double massFraction(String symbol, AtomicWeights weights) {
-        double part = count(symbol);
-        return part == 0
-                ? 0
-                : part
-                        * weights.of(symbol).orElseThrow().gramsPerMole()
-                        / molarMass(weights).gramsPerMole();
-    }
-
     /** Whether both hold the same atoms and charge, however written. */
     public boolean sameComposition(Formula other) {
         return charge == other.charge && composition.equals(other.composition);

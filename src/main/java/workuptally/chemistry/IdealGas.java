@@ -31,38 +31,6 @@ public final class IdealGas {
                 / Require.positive(pressureKilopascals, "pressure");
     }
 
-    /**
-     * Amount n = pV/(RT).
-     *
-     * @param volumeLitres L, 0 or more
-     * @param temperatureCelsius °C, above -273.15
-     * @param pressureKilopascals kPa, above 0
-     * @return mol
-     * @throws IllegalArgumentException if an argument is out of range
-     */
-    public static double amountMoles(double volumeLitres, double temperatureCelsius, double pressureKilopascals) {
-        Require.notNegative(volumeLitres, "volume");
-        return Require.positive(pressureKilopascals, "pressure")
-                * volumeLitres
-                / (GAS_CONSTANT * kelvin(temperatureCelsius));
-    }
-
-    /**
-     * Pressure that gas adds in a closed headspace, p = nRT/V; dissolved gas is left out, so this is the upper end.
-     *
-     * @param amountMoles mol, 0 or more
-     * @param temperatureCelsius °C, above -273.15
-     * @param headspaceMillilitres mL, above 0
-     * @return kPa above what was there
-     * @throws IllegalArgumentException if an argument is out of range
-     */
-    public static double pressureRiseKilopascals(
-            double amountMoles, double temperatureCelsius, double headspaceMillilitres) {
-        Require.notNegative(amountMoles, "amount");
-        double litres = Require.positive(headspaceMillilitres, "headspace") / 1000;
-        return amountMoles * GAS_CONSTANT * kelvin(temperatureCelsius) / litres;
-    }
-
     static double kelvin(double temperatureCelsius) {
         return Require.positive(temperatureCelsius + ZERO_CELSIUS_KELVIN, "temperature in kelvin");
     }

@@ -24,18 +24,6 @@ public final class Mixture {
         }
     }
 
-    /**
-     * Density of an ideal mixture, ρ = Σm / Σ(m/ρ), volumes added.
-     *
-     * @param parts at least one with a mass above 0
-     * @return g/mL
-     * @throws IllegalArgumentException if there is no mass
-     */
-    public static double densityGramsPerMillilitre(List<Part> parts) {
-        double mass = parts.stream().mapToDouble(Part::massGrams).sum();
-        return Require.positive(mass, "mass of the mixture") / volumeMillilitres(parts);
-    }
-
     /** Volume of an ideal mixture, V = Σ(m/ρ), mL; 0 for no parts. */
     public static double volumeMillilitres(List<Part> parts) {
         return parts.stream()

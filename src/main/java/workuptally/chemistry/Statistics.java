@@ -89,25 +89,6 @@ public final class Statistics {
         return List.copyOf(found);
     }
 
-    /**
-     * Correlation of neighbours, r₁ = Σ(xᵢ − x̄)(xᵢ₊₁ − x̄)/Σ(xᵢ − x̄)². Well above 0 it makes moving-range limits too narrow.
-     *
-     * @param values at least two, not all equal
-     * @throws IllegalArgumentException if fewer, all equal or not finite
-     */
-    public static double lagOneAutocorrelation(List<Double> values) {
-        sized(values, 2);
-        double mean = mean(values);
-        double products = 0;
-        double squares = 0;
-        for (int i = 0; i < values.size(); i++) {
-            double deviation = values.get(i) - mean;
-            squares += deviation * deviation;
-            products += i == 0 ? 0 : deviation * (values.get(i - 1) - mean);
-        }
-        return products / Require.positive(squares, "spread");
-    }
-
     static int sized(List<Double> values, int least) {
         if (values.size() < least) {
             throw new IllegalArgumentException("needs at least " + least + " values, got " + values.size());

@@ -43,8 +43,13 @@ final class BookOptions {
                     "Folder with the JSON of earlier reviews: what layers of a series held there is shown beside unassayed ones.")
     private Optional<Path> experienceFolder = Optional.empty();
 
-    ReadingOptions reading() {
-        ReadingOptions options = ReadingOptions.defaults();
+    private Optional<Reference> reference = Optional.empty();
+
+    /** How books are read; a laboratory's own reference data are read, and refused, here. */
+    ReadingOptions reading() throws IOException {
+        ReadingOptions options = referenceFolder.isPresent()
+                ? ReadingOptions.defaults().withReference(reference())
+                : ReadingOptions.defaults();
         return headingsFile.map(options::withHeadingsFile).orElse(options);
     }
 
@@ -58,8 +63,13 @@ final class BookOptions {
         }
     }
 
-    Reference reference() throws IOException {
-        return referenceFolder.isPresent() ? Reference.load(referenceFolder.get()) : Reference.load();
+    /** The tables in force; those of a laboratory are read once. */
+    synchronized Reference reference() throws IOException {
+        if (reference.isEmpty()) {
+            reference =
+                    Optional.of(referenceFolder.isPresent() ? Reference.load(referenceFolder.get()) : Reference.load());
+        }
+        return reference.get();
     }
 
     /** Reads a book. */

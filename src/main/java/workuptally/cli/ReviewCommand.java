@@ -88,8 +88,9 @@ final class ReviewCommand implements Callable<Integer> {
 
     private ExitCode review(Path path, Supplier<ReviewBuilder> reviewer, TakenFiles taken) {
         PrintWriter err = spec.commandLine().getErr();
-        ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
+            ReviewSettings settings =
+                    new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
             Book book = options.read(path);
             try (Progress progress =
                     new Progress(watched.filter(w -> !quiet), book.runs().size())) {

@@ -16,6 +16,7 @@ import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
 import workuptally.judgement.rules.balance.PurificationGains;
+import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
 import workuptally.judgement.rules.balance.StatedYieldDiffers;
 import workuptally.judgement.rules.balance.TareFaults;
@@ -52,7 +53,7 @@ import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
-import workuptally.judgement.rules.containers.TransferOfWhatIsReused;
+import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
 import workuptally.judgement.rules.layers.CompositionIncomplete;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
@@ -106,7 +107,7 @@ public final class Rules {
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
                 new TareFaults(substances),
-                new NetAgainstWeighing(),
+                new NetAgainstWeighing(substances),
                 new LayersSwapped(),
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
@@ -118,27 +119,27 @@ public final class Rules {
                 new OxidantQuench(substances),
                 new ClosureVerdict(),
                 new YieldLimits(),
-                new StatedYieldDiffers(),
+                new StatedYieldDiffers(substances),
                 new ResolutionAboveHalf(),
                 new TheoryNotComputed(),
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
                 new AssayFitsNothing(substances),
-                new CompositeRefused(),
+                new CompositeRefused(substances),
                 new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),
                 new GasExpected(substances),
-                new MaterialsMeet(),
+                new MaterialsMeet(substances),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new ContentAgainstPh(substances),
                 new LayerPhDiffers(substances),
-                new PortionHeldMore(),
+                new PortionHeldMore(substances),
                 new LayerLost(),
-                new LimitingReagentUnclear(),
-                new BelowOneEquivalent(),
-                new StatedAmountDiffers(),
+                new LimitingReagentUnclear(substances),
+                new BelowOneEquivalent(substances),
+                new StatedAmountDiffers(substances),
                 new CoefficientForgotten(substances),
                 new SkeletonNotGiven(),
                 new UnitSlip(substances),
@@ -154,19 +155,20 @@ public final class Rules {
                 new ProductOnCake(substances),
                 new WetCrude(substances),
                 new PurificationGains(),
+                new PurificationOpen(substances),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
                 new CompositionIncomplete(substances),
-                new LayerPartOnly(),
+                new LayerPartOnly(substances),
                 new AreaPercent(),
                 new AssayImpossible(substances),
-                new CountedTwice(),
+                new CountedTwice(substances),
                 new AliquotsTaken(substances),
                 new CropsIncomplete(),
                 new WaterMiscibleSolvent(substances),
                 new PkaShifted(substances),
-                new RecoveredSolventTakenAsPure(),
+                new RecoveredSolventTakenAsPure(substances),
                 new SolventAmountMissing(),
                 new MassGap(substances),
                 new ReviewDatePassed());
@@ -190,7 +192,7 @@ public final class Rules {
                 new ProposalIncompatible(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
-                new TransferOfWhatIsReused(),
+                new TransferOfWhatIsElsewhere(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
                 new ContainerContents(substances),

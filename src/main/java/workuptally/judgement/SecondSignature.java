@@ -8,6 +8,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.bench.LeavingGas;
 
 /**
  * Why the layers of a run want a second signature before anybody lets them go: a stop, product above the limit in a kept layer, or a quench
@@ -25,7 +26,9 @@ public final class SecondSignature {
         if (run.findings().stream().anyMatch(f -> f.code() == FindingCode.LAYER_HOLDS_PRODUCT)) {
             reasons.add("product above the limit in a kept layer");
         }
-        if (run.tally().evidence().reactions().stream().anyMatch(r -> r.gas().equals("H2"))) {
+        if (run.tally().evidence().reactions().stream()
+                .flatMap(r -> r.leaving().stream())
+                .anyMatch(gas -> gas == LeavingGas.HYDROGEN)) {
             reasons.add("a hydride quench");
         }
         first(run, MaterialClass.ORGANOMETALLIC)

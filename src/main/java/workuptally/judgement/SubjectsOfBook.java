@@ -1,7 +1,6 @@
 package workuptally.judgement;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +62,7 @@ final class SubjectsOfBook {
         boolean isLot = run.lots().stream().anyMatch(l -> l.label().equals(assay.sample()));
         return isLot
                 ? whole.withLot(assay.sample())
-                : whole.withLayers(Arrays.stream(assay.sample().split("\\+"))
+                : whole.withLayers(assay.samples().stream()
                         .map(String::strip)
                         .filter(label -> !label.isEmpty())
                         .toList());

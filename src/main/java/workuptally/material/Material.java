@@ -13,7 +13,6 @@ import workuptally.reference.substances.Liquid;
 import workuptally.reference.substances.Oxidant;
 import workuptally.reference.substances.Solvent;
 import workuptally.reference.substances.SolventShare;
-import workuptally.reference.tables.Cited;
 
 /**
  * What a written name means.
@@ -130,17 +129,5 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
                 carrier().flatMap(Part::substance).filter(s -> !s.isWater()).isPresent()
                         || parts.stream().filter(part -> !part.carrier()).count() > 1;
         return otherSolvent ? OptionalDouble.empty() : main().massPercent();
-    }
-
-    /** Symbols of the heavy metals in it. */
-    public Set<String> heavyMetals() {
-        Set<String> symbols = new LinkedHashSet<>();
-        parts.forEach(part -> symbols.addAll(part.heavyMetals()));
-        return symbols;
-    }
-
-    /** Rows it rests on, each once. */
-    public List<Cited> rows() {
-        return parts.stream().flatMap(part -> part.rows().stream()).distinct().toList();
     }
 }

@@ -57,6 +57,11 @@ public final class MaterialReader {
         this.nearest = new NearestNames(index);
     }
 
+    /** True where a note beside a name, such as what stands on a bottle, says that the material was used before. */
+    public boolean saysRecovered(String note) {
+        return reading.saysRecovered(note);
+    }
+
     /** What a name means. */
     public Material read(String written) {
         return read(written, Optional.empty());

@@ -39,6 +39,11 @@ final class NameReading {
                 .toList());
     }
 
+    /** True where a note beside a name says that the material was used before. */
+    boolean saysRecovered(String note) {
+        return words.sayRecovered(note);
+    }
+
     /** A text of which nothing is understood but its words. */
     Parsed unlisted(String text, Optional<Formula> given) {
         return new Parsed(List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);

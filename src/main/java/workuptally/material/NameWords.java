@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.reference.substances.NameWord;
 
 /** The words that stand around names, found by phrase; German endings may follow any of them. */
 final class NameWords {
     private static final List<String> ENDINGS = List.of("es", "er", "en", "em", "e");
     private static final int SHORTEST_INFLECTED = 5;
+    private static final Pattern NOT_IN_WORDS = Pattern.compile("[^\\p{L}-]+");
 
     private final Map<String, NameWord> byPhrase = new HashMap<>();
     private final List<NameWord> suffixes = new ArrayList<>();
@@ -46,6 +48,14 @@ final class NameWords {
             }
         }
         return Optional.ofNullable(word);
+    }
+
+    /** True where a word of a note says that a material was used before. */
+    boolean sayRecovered(String note) {
+        return NOT_IN_WORDS
+                .splitAsStream(note)
+                .flatMap(word -> find(word).stream())
+                .anyMatch(word -> word.meaning() == NameWord.Meaning.RECOVERED);
     }
 
     /** A name without its last word, where that tells the water of crystallisation. */

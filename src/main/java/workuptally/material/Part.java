@@ -110,11 +110,6 @@ public record Part(
                 : row().map(r -> r.behaviour().baseMolesPerMole()).orElse(OptionalDouble.empty());
     }
 
-    /** Acid constants by which it gives or takes them, in rising order; empty where no row says so. */
-    public List<Double> pKas() {
-        return substance.flatMap(Substance::solute).map(Solute::pKa).orElse(List.of());
-    }
-
     private interface PerMole {
         double of(Solute solute);
     }
@@ -134,15 +129,5 @@ public record Part(
     /** True where it follows the layers until it is destroyed. */
     public boolean isPersistent() {
         return row().filter(r -> r.behaviour().persistent()).isPresent();
-    }
-
-    /** Rows it rests on. */
-    public List<Cited> rows() {
-        return java.util.stream.Stream.of(
-                        substance.map(Substance::rows).orElse(List.of()),
-                        solution.map(s -> List.<Cited>of(s)).orElse(List.of()),
-                        evidence)
-                .flatMap(List::stream)
-                .toList();
     }
 }

@@ -24,7 +24,6 @@ final class Qualifiers {
     private List<Double> ratio = List.of();
     private boolean aqueous;
     private boolean recovered;
-    private boolean solution;
 
     Qualifiers(String text, NameWords words) {
         this.rest = text;
@@ -59,10 +58,6 @@ final class Qualifiers {
 
     boolean isRecovered() {
         return recovered;
-    }
-
-    boolean isSolution() {
-        return solution;
     }
 
     /** Takes one thing off; false where nothing is left to take. */
@@ -179,7 +174,6 @@ final class Qualifiers {
         ratio = ratio.isEmpty() ? inside.ratio : ratio;
         aqueous |= inside.aqueous;
         recovered |= inside.recovered;
-        solution |= inside.solution;
     }
 
     private int opening(int close) {
@@ -251,14 +245,13 @@ final class Qualifiers {
 
     private void note(NameWord word) {
         switch (word.meaning()) {
-            case GRADE -> {}
+            case GRADE, SOLUTION -> {}
             case RECOVERED -> recovered = true;
             case SATURATED -> inWords(Kind.SATURATED);
             case HALF_SATURATED -> inWords(Kind.HALF_SATURATED);
             case CONCENTRATED -> inWords(Kind.CONCENTRATED);
             case DILUTE -> inWords(Kind.DILUTE);
             case AQUEOUS -> aqueous = true;
-            case SOLUTION -> solution = true;
             case HYDRATE -> form(Form.Kind.HYDRATE, word);
             case SALT -> form(Form.Kind.SALT, word);
             case SUPPORTED -> form(Form.Kind.SUPPORTED, word);
@@ -315,7 +308,6 @@ final class Qualifiers {
         if (ending > 0) {
             String name = rest.substring(0, rest.length() - ending);
             rest = name.endsWith("-") ? name.substring(0, name.length() - 1) : name;
-            solution = true;
         }
         return ending > 0;
     }

@@ -10,7 +10,6 @@ import workuptally.reference.substances.Liquid;
 import workuptally.reference.substances.MaterialRow;
 import workuptally.reference.substances.Oxidant;
 import workuptally.reference.substances.Solvent;
-import workuptally.reference.tables.Cited;
 
 /**
  * One listed substance: the rows of all tables that are about it.
@@ -74,13 +73,5 @@ public record Substance(
     /** The same with the hazards of another one. */
     Substance withHazard(Optional<Hazard> other) {
         return new Substance(name, formula, row, other, solvent, liquid, solute, oxidant, dryingAgent);
-    }
-
-    /** All rows about it. */
-    public List<Cited> rows() {
-        return Stream.of(row, hazard, solvent, liquid, solute, oxidant, dryingAgent)
-                .flatMap(Optional::stream)
-                .map(Cited.class::cast)
-                .toList();
     }
 }

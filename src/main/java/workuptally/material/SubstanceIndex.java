@@ -236,9 +236,4 @@ final class SubstanceIndex {
             return Optional.empty();
         }
     }
-
-    /** All substances, in order of the tables. */
-    Collection<Substance> substances() {
-        return substances;
-    }
 }

@@ -1,12 +1,7 @@
 package workuptally.model;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * What a finding is about. A code has a section of its name in {@code reference/findings.md}, which says what triggers it, why it matters
@@ -119,6 +114,7 @@ public enum FindingCode {
     CRUDE_NOT_A_YIELD(Severity.CHECK, "C22"),
     ASSAY_BELOW_MOLE_RATIO(Severity.CHECK, "C22"),
     PURIFIED_EXCEEDS_SOURCE(Severity.CHECK),
+    PURIFICATION_OPEN(Severity.CHECK),
     PURIFIED_BELOW_SOURCE(Severity.CHECK),
     NOT_AT_CONSTANT_MASS(Severity.CHECK, "C23"),
     WEIGHED_WARM(Severity.NOTE, "C42"),
@@ -165,6 +161,7 @@ public enum FindingCode {
     PROPOSAL_IS_EVIDENCE(Severity.HOLD),
     PROPOSAL_EVIDENCE_OPEN(Severity.HOLD),
     PROPOSAL_LABEL(Severity.NOTE, "C37"),
+    TRANSFER_OF_GONE(Severity.HOLD),
     TRANSFER_DUPLICATE(Severity.CHECK),
     TRANSFER_EXCEEDS_LAYER(Severity.CHECK),
     TRANSFER_ESTIMATED(Severity.CHECK),
@@ -249,9 +246,6 @@ public enum FindingCode {
     HEADING_DUPLICATE(Severity.CHECK),
     ENCODING_GUESSED(Severity.NOTE);
 
-    private static final Map<String, FindingCode> BY_WORD =
-            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(FindingCode::word, Function.identity()));
-
     private final String word;
     private final Severity severity;
     private final List<String> catalogue;
@@ -260,11 +254,6 @@ public enum FindingCode {
         this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.severity = severity;
         this.catalogue = List.of(catalogue);
-    }
-
-    /** The code of a stable word; empty for any other text. */
-    public static Optional<FindingCode> of(String word) {
-        return Optional.ofNullable(BY_WORD.get(word));
     }
 
     /** The stable word that reports and JSON carry and by which a row of Corrections names a finding: {@code tare-missing}. */

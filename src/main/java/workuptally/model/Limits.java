@@ -15,6 +15,7 @@ import java.util.TreeSet;
 public final class Limits {
     private final Map<Limit, Field.Entered> numbers;
     private final Map<Limit, String> texts;
+    private final Map<Limit, Limit.Answer> answers;
     private final List<Limit> unread;
     private final List<String> heldRuns;
     private final Map<Limit, String> given = new EnumMap<>(Limit.class);
@@ -26,23 +27,30 @@ public final class Limits {
      * @param texts texts and dates the book sets, as typed
      */
     public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts) {
-        this(numbers, texts, Set.of(), List.of());
+        this(numbers, texts, Map.of(), Set.of(), List.of());
     }
 
     /**
      * Settings of a book.
      *
+     * @param answers what the texts among them answer
      * @param unread what the book sets and nobody can read, so that the default stands for another number
      * @param heldRuns runs on hold by {@link Limit#HOLD_RUNS}, by their ids
      */
     public Limits(
-            Map<Limit, Field.Entered> numbers, Map<Limit, String> texts, Set<Limit> unread, List<String> heldRuns) {
+            Map<Limit, Field.Entered> numbers,
+            Map<Limit, String> texts,
+            Map<Limit, Limit.Answer> answers,
+            Set<Limit> unread,
+            List<String> heldRuns) {
         this.unread = List.copyOf(new TreeSet<>(unread));
         this.heldRuns = List.copyOf(heldRuns);
         this.numbers = new EnumMap<>(Limit.class);
         this.numbers.putAll(numbers);
         this.texts = new EnumMap<>(Limit.class);
         this.texts.putAll(texts);
+        this.answers = new EnumMap<>(Limit.class);
+        this.answers.putAll(answers);
     }
 
     /** What the book sets and nobody can read, in the order of the template. */
@@ -91,15 +99,20 @@ public final class Limits {
 
     /** The same settings with a text that was given for this review and wins over the book's. */
     public Limits given(Limit limit, String text) {
-        Limits other = new Limits(numbers, texts, new HashSet<>(unread), heldRuns);
+        Limits other = new Limits(numbers, texts, answers, new HashSet<>(unread), heldRuns);
         other.given.putAll(given);
         other.given.put(limit, text);
         return other;
     }
 
+    /** What the book answers to a question; empty where it says nothing. */
+    public Optional<Limit.Answer> answer(Limit limit) {
+        return Optional.ofNullable(answers.get(limit));
+    }
+
     /** True where the book answers yes to a question of what counts. */
     public boolean isYes(Limit limit) {
-        return text(limit).strip().equalsIgnoreCase("yes");
+        return answers.get(limit) == Limit.Answer.YES;
     }
 
     /** Where the value in force comes from: {@code given for this review}, {@code set in the book}, or the origin of the default. */

@@ -176,7 +176,7 @@ public final class RunTallying {
             }
             Meetings meetings = new MeetingAccount(run, limits, substances, graph, List.of()).of(charged.amounts());
             Pooling pooling = new Pooling(run, meetings, substances);
-            return new CompositeAccount(run, contents, shares, pooling, readings).of(layers);
+            return new CompositeAccount(run, contents, shares, pooling, substances, readings).of(layers);
         }
 
         List<Addition> additions() {

@@ -26,6 +26,7 @@ import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
 import workuptally.report.view.wording.Wording;
 
 /** One damaged or foreign file of each kind: each is refused with one sentence that says what to do. */
@@ -283,7 +284,7 @@ class UnreadableBookTest {
     }
 
     private static void assertRefused(Path file, ReadingOptions.SizeCaps caps, String saying) {
-        BookReader reader = new BookReader(new ReadingOptions(Optional.empty(), caps));
+        BookReader reader = new BookReader(new ReadingOptions(Optional.empty(), caps, Reference::load));
         String message = assertThrows(UnreadableBookException.class, () -> reader.read(file))
                 .getMessage();
         assertTrue(message.contains(saying), message);

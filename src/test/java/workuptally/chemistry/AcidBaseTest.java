@@ -86,7 +86,6 @@ class AcidBaseTest {
     void carbonDioxideCountsProtons(
             double acid, double carbonate, double hydrogencarbonate, double mixed, double worst) {
         assertEquals(mixed, AcidBase.carbonDioxideMillimoles(acid, carbonate, hydrogencarbonate), 1e-12);
-        assertEquals(worst, AcidBase.worstCarbonDioxideMillimoles(acid, carbonate, hydrogencarbonate), 1e-12);
     }
 
     @Test
@@ -94,8 +93,5 @@ class AcidBaseTest {
         assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(-1, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(1, -1, 1));
         assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(1, 1, -1));
-        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(-1, 1, 1));
-        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, -1, 1));
-        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, 1, -1));
     }
 }

@@ -2,7 +2,6 @@ package workuptally.chemistry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -41,15 +40,6 @@ class DistributionTest {
     }
 
     @Test
-    void ampholyteIsBestExtractedBetweenItsConstants() {
-        // By hand at pH 6, pKa 4 and 8: 1 + 10^−2 + 10^−2 = 1.02.
-        assertEquals(100 / 1.02, Distribution.ampholyte(100, 4, 8, 6), 1e-9);
-        assertEquals(100 / 1.0101, Distribution.ampholyte(100, 4, 10, 6), 0.001);
-        assertTrue(Distribution.ampholyte(100, 4, 8, 3) < Distribution.ampholyte(100, 4, 8, 6));
-        assertTrue(Distribution.ampholyte(100, 4, 8, 9) < Distribution.ampholyte(100, 4, 8, 6));
-    }
-
-    @Test
     void ionPairsKeepTheRatioAboveAFloor() {
         assertEquals(0.0078, Distribution.acid(78, List.of(4.21), 14), 1e-12);
         assertEquals(0.0078, Distribution.base(78, List.of(9.0), 0), 1e-12);
@@ -61,21 +51,11 @@ class DistributionTest {
     }
 
     @Test
-    void saturatedBrineRaisesTheRatioTenfold() {
-        // Ni and Yalkowsky, memory: log Kow 1.87 and 5.4 mol/L: 10^((0.0748 + 0.114)·5.4) = 10^1.0195 = 10.46.
-        assertEquals(10.46, Distribution.saltedOut(1, 1.87, 5.4), 0.01);
-        assertEquals(3, Distribution.saltedOut(3, 1.87, 0), 1e-12);
-    }
-
-    @Test
     void argumentsOutOfRangeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> Distribution.neutral(0));
         assertThrows(IllegalArgumentException.class, () -> Distribution.acid(0, List.of(4.0), 4));
         assertThrows(IllegalArgumentException.class, () -> Distribution.acid(1, List.of(), 4));
         assertThrows(IllegalArgumentException.class, () -> Distribution.acid(1, List.of(4.0), Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> Distribution.acid(1, List.of(Double.NaN), 4));
-        assertThrows(IllegalArgumentException.class, () -> Distribution.saltedOut(1, 1, -1));
-        assertThrows(IllegalArgumentException.class, () -> Distribution.saltedOut(0, 1, 1));
-        assertThrows(IllegalArgumentException.class, () -> Distribution.saltedOut(1, Double.NaN, 1));
     }
 }

@@ -58,8 +58,6 @@ class StatisticsTest {
         assertThrows(IllegalArgumentException.class, () -> Statistics.median(List.of()));
         assertThrows(IllegalArgumentException.class, () -> Statistics.median(List.of(Double.NaN)));
         assertThrows(IllegalArgumentException.class, () -> Statistics.standardDeviation(List.of(1.0)));
-        assertThrows(IllegalArgumentException.class, () -> Statistics.lagOneAutocorrelation(List.of(1.0)));
-        assertThrows(IllegalArgumentException.class, () -> Statistics.lagOneAutocorrelation(List.of(1.0, 1.0)));
         assertThrows(IllegalArgumentException.class, () -> IndividualsChart.of(List.of(1.0)));
         assertThrows(IllegalArgumentException.class, () -> new IndividualsChart(0, 1).signals(List.of(Double.NaN)));
     }

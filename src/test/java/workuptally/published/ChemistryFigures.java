@@ -2,6 +2,7 @@ package workuptally.published;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import tools.jackson.databind.JsonNode;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Antoine;
@@ -101,18 +102,19 @@ final class ChemistryFigures {
         double organic = each.number("organicMillilitres");
         double aqueous = each.number("aqueousMillilitres");
         int portions = each.count("portions");
-        List<Extraction.Contact> contacts = new ArrayList<>();
+        double left = each.number("massGrams");
         for (int i = 0; i < portions; i++) {
-            contacts.add(new Extraction.Contact(ratio, organic, aqueous, Extraction.Carried.AQUEOUS));
-        }
-        List<Extraction.Split> splits = Extraction.chain(each.number("massGrams"), contacts);
-        for (int i = 0; i < portions; i++) {
-            figures.with("extracted " + (i + 1), splits.get(i).organicAmount());
+            double gained = Extraction.gainGrams(left, ratio, organic, aqueous, 1);
+            figures.with("extracted " + (i + 1), gained);
+            left -= gained;
         }
         return figures.with("total", Extraction.gainGrams(each.number("massGrams"), ratio, organic, aqueous, portions))
                 .with(
                         "portionsNeeded",
-                        Extraction.portionsNeeded(ratio, organic, aqueous, each.number("largestFractionLeft"))
+                        IntStream.rangeClosed(1, portions)
+                                .filter(n -> Extraction.fractionLeft(ratio, organic, aqueous, n)
+                                        <= each.number("largestFractionLeft"))
+                                .findFirst()
                                 .orElseThrow());
     }
 
@@ -248,8 +250,7 @@ final class ChemistryFigures {
         }
         return new CaseFigures()
                 .with("mean", Statistics.mean(values))
-                .with("standardDeviation", Statistics.standardDeviation(values))
-                .with("lagOneAutocorrelation", Statistics.lagOneAutocorrelation(values));
+                .with("standardDeviation", Statistics.standardDeviation(values));
     }
 
     private static CaseFigures chartConstants() {
@@ -274,9 +275,7 @@ final class ChemistryFigures {
         for (JsonNode pair : each.inputs().get("pairs")) {
             figures.with(
                     "uptake " + number++,
-                    Drying.theoreticalUptakeGramsPerGram(
-                            molarMass(pair.get(0).asString()),
-                            molarMass(pair.get(1).asString())));
+                    molarMass(pair.get(1).asString()) / molarMass(pair.get(0).asString()) - 1);
         }
         return figures;
     }
@@ -340,7 +339,10 @@ final class ChemistryFigures {
             double grams =
                     part.get("millilitres").asDouble() * part.get("density").asDouble();
             parts.add(new Mixture.Part(grams, part.get("density").asDouble()));
-            double chlorine = Formula.parse(part.get("formula").asString()).massFraction("Cl", weights);
+            Formula formula = Formula.parse(part.get("formula").asString());
+            double chlorine = formula.count("Cl")
+                    * Formula.parse("Cl").molarMass(weights).gramsPerMole()
+                    / formula.molarMass(weights).gramsPerMole();
             figures.with("chlorineFraction " + parts.size(), chlorine);
             chlorineGrams += grams * chlorine;
         }
@@ -350,7 +352,7 @@ final class ChemistryFigures {
         }
         return figures.with("totalGrams", total)
                 .with("totalMillilitres", Mixture.volumeMillilitres(parts))
-                .with("density", Mixture.densityGramsPerMillilitre(parts))
+                .with("density", total / Mixture.volumeMillilitres(parts))
                 .with("chlorinePercent", 100 * chlorineGrams / total);
     }
 
@@ -422,7 +424,7 @@ final class ChemistryFigures {
         double ten = Extraction.fractionLeft(ratio, total / 10, aqueous, 10);
         return new CaseFigures()
                 .with("gainsOverOne", ten < one ? 1 : 0)
-                .with("limitBeatsTen", Extraction.fractionLeftAtTheLimit(ratio, total, aqueous) < ten ? 1 : 0);
+                .with("limitBeatsTen", Math.exp(-ratio * total / aqueous) < ten ? 1 : 0);
     }
 
     private static CaseFigures brineFirst() {

@@ -41,8 +41,7 @@ final class UncertaintyFigures {
                 StandardUncertainty.rectangular(each.number("purityHalfWidth")),
                 () -> "-");
         MeasuredValue volume = readings.exact(each.number("volumeMillilitres"))
-                .plus(readings.enter(
-                        "flask", "mL", 0, StandardUncertainty.triangular(each.number("flaskHalfWidth")), () -> "-"))
+                .plus(readings.enter("flask", "mL", 0, triangular(each.number("flaskHalfWidth")), () -> "-"))
                 .plus(readings.enter("repeatability", "mL", 0, each.number("repeatabilityU"), () -> "-"))
                 .plus(readings.enter(
                         "temperature",
@@ -60,11 +59,15 @@ final class UncertaintyFigures {
         return figures;
     }
 
+    /** JCGM 100:2008, 4.3.9. */
+    private static double triangular(double halfWidth) {
+        return halfWidth / Math.sqrt(6);
+    }
+
     private static MeasuredValue volume(
             Readings readings, PublishedCase each, String name, double value, double nominal, String halfWidth) {
         double temperature = nominal * each.number("expansionPerKelvin") * each.number("temperatureKelvin");
-        double u = StandardUncertainty.combined(
-                StandardUncertainty.triangular(each.number(halfWidth)), StandardUncertainty.rectangular(temperature));
+        double u = Math.hypot(triangular(each.number(halfWidth)), StandardUncertainty.rectangular(temperature));
         return readings.enter(name, "mL", value, u, () -> "-");
     }
 
@@ -89,8 +92,8 @@ final class UncertaintyFigures {
     private static MeasuredValue titration(PublishedCase each, double repeatabilityU, double bias, double biasU) {
         Readings readings = new Readings();
         double weighing = StandardUncertainty.rectangular(each.number("massHalfWidth"));
-        MeasuredValue mass = readings.enter(
-                "mass", "g", each.number("massGrams"), StandardUncertainty.combined(weighing, weighing), () -> "-");
+        MeasuredValue mass =
+                readings.enter("mass", "g", each.number("massGrams"), Math.hypot(weighing, weighing), () -> "-");
         MeasuredValue purity = readings.enter(
                 "purity",
                 "1",
@@ -162,8 +165,8 @@ final class UncertaintyFigures {
                 StandardUncertainty.rectangular(each.number("expansionDifferenceHalfWidth")),
                 each.number("expansionDifferenceDegrees"),
                 () -> "-");
-        double deviationU = StandardUncertainty.combined(
-                each.number("deviationMeanU"), each.number("deviationArcsineHalfWidth") / Math.sqrt(2));
+        double deviationU =
+                Math.hypot(each.number("deviationMeanU"), each.number("deviationArcsineHalfWidth") / Math.sqrt(2));
         MeasuredValue deviation =
                 readings.enter("deviation", "K", each.number("deviationKelvin"), deviationU, () -> "-");
         MeasuredValue temperatureDifference = readings.enter(

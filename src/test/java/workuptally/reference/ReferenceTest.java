@@ -355,7 +355,6 @@ class ReferenceTest {
         Hazard hazard = NAMES.read("DCM").hazard().orElseThrow();
         assertTrue(hazard.statements().contains("H351"));
         assertTrue(reference.hStatements().find("H225").orElseThrow().phrase().contains("flammable"));
-        assertTrue(Hazard.DEFERENCE.contains("safety data sheet"));
     }
 
     @Test

@@ -3,28 +3,37 @@ package workuptally.book.files;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
+import workuptally.reference.Reference;
 
 /**
  * How a book is read.
  *
  * @param headingsFile JSON file that maps a lab's own sheet names, headings and words to those of the book's form
  * @param sizeCaps sizes above which a file is refused
+ * @param reference figures of the bench in force; asked for only where an entry needs one
  */
-public record ReadingOptions(Optional<Path> headingsFile, SizeCaps sizeCaps) {
+public record ReadingOptions(Optional<Path> headingsFile, SizeCaps sizeCaps, Supplier<Reference> reference) {
     /** Checks that no part is missing. */
     public ReadingOptions {
         Objects.requireNonNull(headingsFile, "headingsFile");
         Objects.requireNonNull(sizeCaps, "sizeCaps");
+        Objects.requireNonNull(reference, "reference");
     }
 
-    /** Headings as in the book's form, usual size caps. */
+    /** Headings as in the book's form, usual size caps, the tables packed with the program. */
     public static ReadingOptions defaults() {
-        return new ReadingOptions(Optional.empty(), SizeCaps.defaults());
+        return new ReadingOptions(Optional.empty(), SizeCaps.defaults(), Reference::load);
     }
 
     /** The same with a headings file. */
     public ReadingOptions withHeadingsFile(Path file) {
-        return new ReadingOptions(Optional.of(file), sizeCaps);
+        return new ReadingOptions(Optional.of(file), sizeCaps, reference);
+    }
+
+    /** The same with a laboratory's own reference data. */
+    public ReadingOptions withReference(Reference own) {
+        return new ReadingOptions(headingsFile, sizeCaps, () -> own);
     }
 
     /**

@@ -11,6 +11,7 @@ import workuptally.book.words.MethodWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TestWords;
 import workuptally.book.words.TypedText;
+import workuptally.book.words.YesNo;
 import workuptally.model.Assay;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -21,39 +22,11 @@ final class ChoiceCells {
 
     private static final Pattern WORDS = Pattern.compile("[\\p{L} -]+");
 
-    private static final Set<String> YES = Set.of(
-            "yes",
-            "y",
-            "true",
-            "wahr",
-            "vrai",
-            "1",
-            "ja",
-            "j",
-            "oui",
-            "✓",
-            "✔",
-            "wanted",
-            "target",
-            "desired",
-            "product",
-            "mainproduct");
-    private static final Set<String> NO = Set.of(
-            "no",
-            "n",
-            "false",
-            "falsch",
-            "faux",
-            "0",
-            "nein",
-            "non",
-            "byproduct",
-            "sideproduct",
-            "impurity",
-            "recovered",
-            "unwanted",
-            "nebenprodukt",
-            "tracked");
+    /** What stands for yes and for no beside the plain words where a product is said to be wanted. */
+    private static final Set<String> WANTED = Set.of("wanted", "target", "desired", "product", "mainproduct");
+
+    private static final Set<String> UNWANTED =
+            Set.of("byproduct", "sideproduct", "impurity", "recovered", "unwanted", "nebenprodukt", "tracked");
 
     private final TableRow row;
     private final MatchedHeadings headings;
@@ -157,8 +130,12 @@ final class ChoiceCells {
     Optional<Boolean> yesOrNo(SchemaColumn column) {
         String text = row.text(column.heading());
         String word = BookWords.loose(headings.word(text));
-        if (YES.contains(word) || NO.contains(word)) {
-            return Optional.of(YES.contains(word));
+        Optional<Boolean> said = YesNo.of(word);
+        if (said.isPresent()) {
+            return said;
+        }
+        if (WANTED.contains(word) || UNWANTED.contains(word)) {
+            return Optional.of(WANTED.contains(word));
         }
         if (!word.isEmpty() && !isNothing(text)) {
             reportUnknown(column, text);

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
+import workuptally.book.words.YesNo;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
@@ -21,6 +23,7 @@ public final class LimitRows {
     private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
     private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
     private final Map<Limit, String> seen = new EnumMap<>(Limit.class);
+    private final Map<Limit, Limit.Answer> answers = new EnumMap<>(Limit.class);
     private final Set<Limit> unread = EnumSet.noneOf(Limit.class);
     private final Set<String> heldRuns = new LinkedHashSet<>();
     private final RunIndex runs;
@@ -39,7 +42,7 @@ public final class LimitRows {
     }
 
     public Limits limits() {
-        return new Limits(numbers, texts, unread, List.copyOf(heldRuns));
+        return new Limits(numbers, texts, answers, unread, List.copyOf(heldRuns));
     }
 
     private void read(TableRow row, String typed) {
@@ -122,6 +125,7 @@ public final class LimitRows {
             String text = row.text("Value");
             if (!text.isEmpty()) {
                 texts.put(limit, text);
+                answer(row, limit, text);
             }
         } else {
             Unit unit = measure(limit.unit()).orElse(Unit.ONE);
@@ -168,6 +172,25 @@ public final class LimitRows {
                             "Enter the number or empty the cell, and run again; the default was used.");
                 }
             }
+        }
+    }
+
+    /** What a text answers, where the setting asks a question. */
+    private void answer(TableRow row, Limit limit, String text) {
+        List<Limit.Answer> allowed = limit.kind().answers();
+        Optional<Limit.Answer> answer = YesNo.of(text)
+                .map(yes -> yes ? Limit.Answer.YES : Limit.Answer.NO)
+                .or(() -> BookWords.find(allowed.toArray(Limit.Answer[]::new), text))
+                .filter(allowed::contains);
+        answer.ifPresent(a -> answers.put(limit, a));
+        if (answer.isEmpty() && !allowed.isEmpty()) {
+            row.report(
+                    FindingCode.CHOICE_UNKNOWN,
+                    Severity.CHECK,
+                    "Value",
+                    "read '" + text + "'",
+                    allowed.stream().map(Limit.Answer::word).collect(Collectors.joining(" or ")),
+                    "Write one of them, and run again; until then it is as if the setting were blank.");
         }
     }
 

@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import workuptally.book.words.IdentityWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
@@ -13,24 +14,36 @@ import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
 
 /** Reads the Isolated table; a lot that holds several products has a row for each, with one weighing. */
 public final class LotRows {
-    private LotRows() {}
+    private final Supplier<Reference> reference;
 
-    public static void read(TableRows rows, RunIndex runs) {
+    private LotRows(Supplier<Reference> reference) {
+        this.reference = reference;
+    }
+
+    /**
+     * Adds the lots of the table to their runs.
+     *
+     * @param reference figures of the bench in force
+     */
+    public static void read(TableRows rows, RunIndex runs, Supplier<Reference> reference) {
+        LotRows lots = new LotRows(reference);
         RowsOfRuns.read(
                 rows,
                 runs,
                 LeftOutRow.Of.LOT,
                 "Lot",
                 (row, run) -> row.label("Lot")
-                        .map(label -> read(row, label, run))
+                        .map(label -> lots.read(row, label, run))
                         .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Lot"))));
     }
 
     /** False where the row is left out. */
-    private static boolean read(TableRow row, String label, RunParts run) {
+    private boolean read(TableRow row, String label, RunParts run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -99,7 +112,7 @@ public final class LotRows {
         }
     }
 
-    private static Lot lot(TableRow row, String label, RunParts run) {
+    private Lot lot(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
         return new Lot(
                 run.lot(label).map(Lot::label).orElse(label),
@@ -120,11 +133,13 @@ public final class LotRows {
     }
 
     /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
-    private static LotIdentity identity(TableRow row, RunParts run) {
+    private LotIdentity identity(TableRow row, RunParts run) {
         String typed = row.text("Identity by");
         String product = row.text("Product");
         IdentityWords.Read read = IdentityWords.read(
-                typed, run.product(product).map(Product::name).orElse(product));
+                typed,
+                run.product(product).map(Product::name).orElse(product),
+                () -> reference.get().value(Threshold.MELTING_POINT_FAR));
         return switch (read.meaning()) {
             case NOTHING -> LotIdentity.NONE;
             case EVIDENCE -> LotIdentity.shownBy(typed);

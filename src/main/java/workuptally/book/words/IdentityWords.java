@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -68,9 +69,6 @@ public final class IdentityWords {
     private static final Pattern WITH_LITERATURE = Pattern.compile(
             "(?iu)(\\d{1,3}(?:[.,]\\d+)?)(?: ?[-\u2013] ?(\\d{1,3}(?:[.,]\\d+)?))? ?\u00b0? ?C?[ ,;(\\[]*(?:lit|literature|literatur|litt\u00e9rature|reported)\\.?:? ?(?:mp |m\\.p\\. )?(\\d{1,3}(?:[.,]\\d+)?)(?: ?[-\u2013] ?(\\d{1,3}(?:[.,]\\d+)?))?");
 
-    /** More than a thermometer or an impure sample explains, \u00b0C (common practice). */
-    private static final double FAR_FROM_LITERATURE = 10;
-
     /** The same of one or two words that no list has: {@code 5 % ethyl acetate}. */
     private static final Pattern LITTLE_ELSE = Pattern.compile(
             "(?iu)(?<![\\p{L}\\d])"
@@ -109,8 +107,10 @@ public final class IdentityWords {
      * Reads an entry.
      *
      * @param product name of the lot's product, which may stand in it
+     * @param farFromLiterature difference of a melting or boiling point from the literature that denies the identity, K; asked for
+     *     only where both stand in the entry
      */
-    public static Read read(String typed, String product) {
+    public static Read read(String typed, String product, DoubleSupplier farFromLiterature) {
         String text = Unit.raisedDigitsDown(TypedText.plain(typed));
         if (NO_ENTRY.matcher(text).matches()) {
             return new Read(Meaning.NOTHING, "");
@@ -123,7 +123,7 @@ public final class IdentityWords {
                 : Pattern.compile("(?iu)(?<![\\p{L}\\d])" + Pattern.quote(product) + "(?![\\p{L}\\d])")
                         .matcher(text)
                         .replaceAll(" ");
-        Optional<String> gainsaid = gainsaid(unnamed);
+        Optional<String> gainsaid = gainsaid(unnamed, farFromLiterature);
         if (gainsaid.isPresent()) {
             return new Read(Meaning.OPEN, gainsaid.get());
         }
@@ -155,7 +155,7 @@ public final class IdentityWords {
     }
 
     /** What speaks against one substance, or against the one of the literature. */
-    private static Optional<String> gainsaid(String text) {
+    private static Optional<String> gainsaid(String text, DoubleSupplier farFromLiterature) {
         Matcher several = SEVERAL.matcher(text);
         if (several.find()) {
             return Optional.of(several.group());
@@ -166,7 +166,7 @@ public final class IdentityWords {
             double most = literature.group(2) == null ? least : number(literature.group(2));
             double from = number(literature.group(3));
             double to = literature.group(4) == null ? from : number(literature.group(4));
-            if (Math.max(least, from) - Math.min(most, to) > FAR_FROM_LITERATURE) {
+            if (Math.max(least, from) - Math.min(most, to) > farFromLiterature.getAsDouble()) {
                 return Optional.of(literature.group());
             }
         }

@@ -44,11 +44,6 @@ public record Range(double least, double most, String words) {
         return new Range(least, most, "from " + plain(least) + " to " + plain(most));
     }
 
-    /** Above 0 and up to a value. */
-    public static Range upTo(double most) {
-        return new Range(Double.MIN_VALUE, most, "above 0 and up to " + plain(most));
-    }
-
     private static String plain(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }

@@ -1,10 +1,8 @@
 package workuptally.judgement.containers;
 
 import java.util.List;
-import java.util.Optional;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.hazards.HazardNote;
-import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
 import workuptally.tally.suspects.RunSuspects;
@@ -42,12 +40,5 @@ public record ContainerReview(
     /** Id of the container. */
     public String id() {
         return tally.container().id();
-    }
-
-    /** The proposal of that transfer. */
-    public Optional<ProposalFit> proposal(Transfer transfer) {
-        return proposals.stream()
-                .filter(p -> p.addition().transfer().equals(transfer))
-                .findFirst();
     }
 }

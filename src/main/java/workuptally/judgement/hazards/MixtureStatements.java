@@ -39,20 +39,13 @@ public final class MixtureStatements {
     private MixtureStatements() {}
 
     /**
-     * The statements of a portion in words, without their codes.
+     * The statements of a portion in words, without their codes: first those of the portion as a whole, then those of its components in
+     * order; what is said of the whole in words stands last.
      *
      * @param grams mass of each component by full name, g
      * @param notes hazard notes of the run, of which those about its materials count
-     * @return statements in order of the components; empty where no component has one
-     */
-    public static List<String> of(Map<String, Double> grams, List<HazardNote> notes) {
-        return of(grams, notes, List.of());
-    }
-
-    /**
-     * The same with what is said of the portion as a whole, whose statements stand first and whose words stand last.
-     *
      * @param ofPortion notes about the portion
+     * @return statements; empty where there is none
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion) {
         return of(grams, notes, ofPortion, Map.of());

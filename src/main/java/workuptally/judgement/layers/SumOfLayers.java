@@ -50,11 +50,6 @@ final class SumOfLayers {
         return result;
     }
 
-    /** Products of which a sum was made. */
-    Set<String> products() {
-        return sums.keySet();
-    }
-
     /** The sum over all kept layers, and what is left after setting the largest apart. */
     Optional<Sum> sum(String product) {
         return Optional.ofNullable(sums.get(product));

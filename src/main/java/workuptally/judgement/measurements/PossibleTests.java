@@ -16,6 +16,7 @@ import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Substances;
@@ -23,18 +24,6 @@ import workuptally.tally.layers.LayerTally;
 
 /** The tests that can be made on the portions of a run, each with the result that it must give. */
 final class PossibleTests {
-    /** What a laboratory reads in a liquid where no limit of the method is known, mg/mL (common practice). */
-    private static final double USUAL_DETECTION = 0.1;
-
-    /** Guard for the uncertainty of the result to come: 1.645 times 2 %, and as much for theory (common practice). */
-    private static final double GUARD = 1.07;
-
-    /** Least residue that an analytical balance tells in an aliquot of 5 mL: 1 mg, with a blank (common practice). */
-    private static final double LEAST_RESIDUE = 0.2;
-
-    private static final double DILUTION = 2;
-    private static final double SMALLEST_ALIQUOT_MILLILITRES = 0.1;
-
     private final RunTally tally;
     private final Limits limits;
     private final Substances substances;
@@ -111,7 +100,7 @@ final class PossibleTests {
         double mustBeBelow = 1000
                 * grams.getAsDouble()
                 / layer.volumeMillilitres().orElseThrow().value();
-        return mustBeBelow > LEAST_RESIDUE
+        return mustBeBelow > substances.value(Threshold.RESIDUE_LEAST)
                 ? Optional.of(
                         test(Kind.DRY_RESIDUE, List.of(layer.label()), names, OptionalDouble.of(mustBeBelow), "mg/mL"))
                 : Optional.empty();
@@ -177,17 +166,18 @@ final class PossibleTests {
             return Optional.empty();
         }
         double mustBeBelow = 1000 * grams.getAsDouble() / millilitres;
+        double dilution = substances.value(Threshold.COMPOSITE_DILUTION);
         // a limit of detection as high as the limit to beat would settle nothing
-        if (mustBeBelow <= DILUTION * detectionMilligramsPerMillilitre()) {
+        if (mustBeBelow <= dilution * detectionMilligramsPerMillilitre()) {
             return Optional.empty();
         }
-        double part = SMALLEST_ALIQUOT_MILLILITRES / smallest;
+        double part = substances.value(Threshold.COMPOSITE_ALIQUOT_LEAST) / smallest;
         return Optional.of(new NextTest(
                 Kind.COMPOSITE,
                 set.stream().map(LayerTally::label).toList(),
                 List.copyOf(names),
                 volumes.stream().map(v -> part * v).toList(),
-                DILUTION,
+                dilution,
                 OptionalDouble.of(mustBeBelow),
                 "mg/mL",
                 List.of(),
@@ -205,7 +195,7 @@ final class PossibleTests {
                         .filter(r -> r.qualifier() == Qualifier.BELOW && r.value() > 0)
                         .mapToDouble(r -> r.value())
                         .min()
-                        .orElse(USUAL_DETECTION));
+                        .orElseGet(() -> substances.value(Threshold.USUAL_DETECTION)));
     }
 
     /**
@@ -232,7 +222,7 @@ final class PossibleTests {
                     beside += held;
                 }
             }
-            least = Math.min(least, Math.min(layerLimit, runLimit - beside) / GUARD);
+            least = Math.min(least, Math.min(layerLimit, runLimit - beside) / substances.value(Threshold.TEST_GUARD));
         }
         return least > 0 && Double.isFinite(least) ? OptionalDouble.of(least) : OptionalDouble.empty();
     }

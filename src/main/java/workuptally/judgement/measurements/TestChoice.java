@@ -1,7 +1,6 @@
 package workuptally.judgement.measurements;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -104,16 +103,6 @@ public final class TestChoice {
                 .filter(g -> known.containsAll(g.needs()))
                 .map(Goal::name)
                 .toList();
-    }
-
-    /** What is reached by some tests. */
-    public static double weight(List<Goal> goals, Collection<Option> options) {
-        Set<String> known = new LinkedHashSet<>();
-        options.forEach(o -> known.addAll(o.covers()));
-        return goals.stream()
-                .filter(g -> known.containsAll(g.needs()))
-                .mapToDouble(Goal::weight)
-                .sum();
     }
 
     private static double gained(List<Goal> goals, List<Option> tests, Set<String> known) {

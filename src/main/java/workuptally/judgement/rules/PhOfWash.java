@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Run;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Wash;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Equivalents;
@@ -34,11 +35,12 @@ public final class PhOfWash {
             Equivalents per =
                     new AcidsAndBases(run, substances).of(material, Optional.of(substances.formula(formula.get())), 1);
             List<Double> strongest = new ArrayList<>();
-            strongest.add(per.strongBase() > 0 ? 13.0 : NEUTRAL_PH);
-            strongest.add(per.carbonate() > 0 ? 11.0 : NEUTRAL_PH);
-            strongest.add(per.hydrogencarbonate() > 0 ? 8.3 : NEUTRAL_PH);
-            strongest.add(per.strongAcid() > 0 ? 0.5 : NEUTRAL_PH);
-            strongest.add(per.weakAcid() > 0 ? 2.5 : NEUTRAL_PH);
+            strongest.add(per.strongBase() > 0 ? substances.value(Threshold.WASH_STRONG_BASE) : NEUTRAL_PH);
+            strongest.add(per.carbonate() > 0 ? substances.value(Threshold.WASH_CARBONATE) : NEUTRAL_PH);
+            strongest.add(
+                    per.hydrogencarbonate() > 0 ? substances.value(Threshold.WASH_HYDROGENCARBONATE) : NEUTRAL_PH);
+            strongest.add(per.strongAcid() > 0 ? substances.value(Threshold.WASH_STRONG_ACID) : NEUTRAL_PH);
+            strongest.add(per.weakAcid() > 0 ? substances.value(Threshold.WASH_WEAK_ACID) : NEUTRAL_PH);
             return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
         } catch (IllegalFormulaException e) {
             return Optional.empty();

@@ -151,6 +151,8 @@ public enum Threshold {
     ROUTES_NOTE(0, 100),
     /** Product left in the water layer from which a shifted pKa is named; % of theory. */
     PKA_SHIFT_NOTE(0, 100),
+    /** Product that a recrystallisation or a column usually loses to glassware; % of what was purified. */
+    PURIFICATION_LOSS(0, 100),
     /** Beyond which more mass found than charged is a finding; standard uncertainties. */
     MASS_GAP(0.5, 20),
     /** Assays of a charge from this on count as pure; % w/w. */
@@ -178,7 +180,75 @@ public enum Threshold {
     /** Strength of acid or base from which a neutralisation is felt; mol/L. */
     HEAT_FROM(0, 20),
     /** Below which an organic azide is commonly not isolated; atoms. */
-    AZIDE_RATIO(0, 20);
+    AZIDE_RATIO(0, 20),
+    /** pH up to which an acid with nitrogen in it may be an amino acid, neutral as a whole; pH. */
+    ISOELECTRIC_MOST(0, 14),
+    /** Acids with a larger pKa stay free beside amines and hydrogencarbonate; pKa. */
+    WEAK_ACID_FROM(0, 14),
+    /** Found over held above what a rough pipette and volumes that do not add up explain; ratio. */
+    PORTION_FAR_MORE(1, 10),
+    /** Of their difference, within which two readings of one thing agree; standard uncertainties. */
+    READINGS_AGREE(0.5, 20),
+    /** By which a reading without calibration may be off, or a strength judged by eye; factor. */
+    SCREENING_OFF_BY(1, 1000),
+    /** By which the eye tells two spots of a plate apart at best; factor. */
+    SPOT_FACTOR(1, 100),
+    /** Difference from the literature that neither thermometer nor an impure sample explains; K. */
+    MELTING_POINT_FAR(0, 100),
+    /** Volume up to which an unknown rest of 0.8 to 1.5 g/mL moves the density of a phase by less than 0.05 g/mL; fraction. */
+    PHASE_UNKNOWN_MOST(0, 1),
+    /** Volume of solvent and water from which the density of a phase is summed up from its parts; fraction. */
+    PHASE_SOLVENT_LEAST(0, 1),
+    /** Distance from every expected density beyond which mass or volume is wrong; tolerances. */
+    DENSITY_FAR(1, 20),
+    /** Excess of a substrate beyond which it was not taken on purpose; % of the charge. */
+    SUBSTRATE_EXCESS_MOST(0, 100),
+    /** Lost on glass without an explanation, where balances are reconciled; %. */
+    TRANSFER_LOSS(0, 50),
+    /** Amounts within this of each other give the same theory, whichever limits; %. */
+    LIMITING_CLOSE(0, 100),
+    /** Difference of a typed amount of substance that rounding on the way explains; fraction. */
+    STATED_AMOUNT_ROUNDING(0, 1),
+    /** Difference of a typed yield that rounding on the way explains; %. */
+    STATED_YIELD_ROUNDING(0, 100),
+    /** Within which a typed net mass is gross less tare; standard uncertainties. */
+    NET_SAME(0.5, 20),
+    /** Share of a composition from which a solvent that nobody brought is asked about; mass %. */
+    COMPOSITION_UNEXPECTED(0, 100),
+    /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */
+    LAYER_PART_LEAST(0, 1),
+    /** A layer below this is not put together with one that is basic; pH. */
+    POOLED_ACIDIC_BELOW(0, 7),
+    /** A layer above this is not put together with one that is acidic; pH. */
+    POOLED_BASIC_ABOVE(7, 14),
+    /** Strong base is a salt in a layer below this: 1 mmol/L and less are left of it; pH. */
+    STRONG_BASE_FROM(7, 14),
+    /** Strong acid is a salt in a layer above this: 1 mmol/L and less are left of it; pH. */
+    STRONG_ACID_UP_TO(0, 7),
+    /** Carbonate, hydrogencarbonate and sulfide are gone from a layer below this; pH. */
+    CARBONATE_FROM(0, 14),
+    /** An amine is a salt in a layer below this, two units below the usual pKa of an alkylamine; pH. */
+    AMINE_SALT_BELOW(0, 14),
+    /** Of a wash of strong base, where none is entered; pH. */
+    WASH_STRONG_BASE(7, 14),
+    /** Of a wash of carbonate, where none is entered; pH. */
+    WASH_CARBONATE(7, 14),
+    /** Of a wash of hydrogencarbonate, where none is entered; pH. */
+    WASH_HYDROGENCARBONATE(7, 14),
+    /** Of a wash of strong acid, where none is entered; pH. */
+    WASH_STRONG_ACID(0, 7),
+    /** Of a wash of weak acid, where none is entered; pH. */
+    WASH_WEAK_ACID(0, 7),
+    /** Limit of detection where none of the method is known; mg/mL. */
+    USUAL_DETECTION(0, 100),
+    /** Least dry residue that an analytical balance tells in an aliquot of 5 mL, with a blank; mg/mL. */
+    RESIDUE_LEAST(0, 100),
+    /** Kept below a limit for the uncertainty of the result to come and of theory; factor. */
+    TEST_GUARD(1, 2),
+    /** Proposed for a composite sample; factor. */
+    COMPOSITE_DILUTION(1, 1000),
+    /** Smallest aliquot proposed for a composite sample; mL. */
+    COMPOSITE_ALIQUOT_LEAST(0.001, 100);
 
     private final double least;
     private final double most;

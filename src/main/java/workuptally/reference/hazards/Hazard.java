@@ -18,7 +18,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param cas registry number
  * @param group kind of material, for example {@code solvent}
  * @param classification its hazard statements
- * @param caution one line of caution; printed together with {@link #DEFERENCE}
+ * @param caution one line of caution
  * @param materialClasses classes of {@link ReactivityGroup}, the coarse ones
  * @param usualWasteStream key of a waste stream; a proposal, local rules decide
  * @param sources keys of the bibliography
@@ -37,6 +37,8 @@ public record Hazard(
         List<String> sources,
         Basis basis)
         implements Cited {
+    private static final Set<String> SOLIDS = Set.of("sorbent", "drying agent");
+
     /** Flammable liquids, and what catches fire by itself. */
     private static final Set<String> FIRE = Set.of("H224", "H225", "H226", "H250");
 
@@ -45,6 +47,11 @@ public record Hazard(
         aliases = List.copyOf(aliases);
         materialClasses = List.copyOf(materialClasses);
         sources = List.copyOf(sources);
+    }
+
+    /** True for a sorbent or filter aid and for a drying agent: what stays behind as a solid. */
+    public boolean isSorbent() {
+        return SOLIDS.contains(group);
     }
 
     static Hazard of(Cells row) throws IllegalReferenceException {
@@ -129,8 +136,4 @@ public record Hazard(
     public String table() {
         return "hazards";
     }
-
-    /** The sentence that goes with every hazard note. */
-    public static final String DEFERENCE =
-            "The supplier's safety data sheet, the local rules and the people responsible win over anything printed here.";
 }

@@ -2,6 +2,7 @@ package workuptally.reference.hazards;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
@@ -76,12 +77,26 @@ public record ReactivityPair(
         return classA.startsWith(CHART);
     }
 
+    /** True where it sets a gas free, by its name or, of a reagent whose own hydrocarbon goes, as an alkane. */
+    public boolean setsFree(String gas) {
+        return gases.contains(gas) || gases.contains(ALKANE);
+    }
+
+    /** The first clause of what happens, for where there is little room. */
+    public String danger() {
+        return FIRST_CLAUSE_END.split(consequence)[0];
+    }
+
     /** The gas set free in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
     public String gasInBrackets() {
         List<String> words = List.of(consequence.split("[^\\p{L}\\p{N}]+"));
         List<String> left = gases.stream().filter(gas -> !words.contains(gas)).toList();
         return left.isEmpty() ? "" : " (" + String.join(", ", left) + ")";
     }
+
+    private static final String ALKANE = "alkane";
+
+    private static final Pattern FIRST_CLAUSE_END = Pattern.compile("[;,]");
 
     /** Flask and funnel. */
     public static final String FUNNEL = "funnel";

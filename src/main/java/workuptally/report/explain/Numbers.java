@@ -32,10 +32,6 @@ final class Numbers {
         this.coverageFactor = coverageFactor;
     }
 
-    double coverageFactor() {
-        return coverageFactor;
-    }
-
     /** An intermediate figure: five significant digits, without zeros at its end. */
     String plain(double value) {
         BigDecimal shown = new BigDecimal(rounding.toSignificant(value, INTERMEDIATE_DIGITS));
@@ -65,10 +61,6 @@ final class Numbers {
     String withUnit(MeasuredValue value, String unit) {
         return withUnit(
                 value.value(), value.expandedUncertainty(coverageFactor), unit, value.coverageFactor(coverageFactor));
-    }
-
-    String withUnit(double value, double expandedUncertainty, String unit) {
-        return withUnit(value, expandedUncertainty, unit, coverageFactor);
     }
 
     /** With the factor of Student's distribution where few repeats stand behind U. */

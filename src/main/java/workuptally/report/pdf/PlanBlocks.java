@@ -19,10 +19,8 @@ import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.bench.StepReaction;
 
-/** What a planned run can expect: amounts, steps, layers, waste. The same tables stand in the review and on the bench sheet. */
+/** What the bench sheet says of a planned run: amounts and steps. */
 final class PlanBlocks {
-    private static final int NAMED_PARTS = 4;
-
     private final Look look;
     private final RunReview run;
     private final Plan plan;
@@ -31,15 +29,6 @@ final class PlanBlocks {
         this.look = look;
         this.run = run;
         this.plan = plan;
-    }
-
-    /** For the review. */
-    List<Block> blocks() {
-        List<Block> blocks = new ArrayList<>(amounts(false));
-        blocks.addAll(steps());
-        blocks.addAll(layers());
-        blocks.addAll(waste());
-        return blocks;
     }
 
     /**
@@ -263,59 +252,6 @@ final class PlanBlocks {
                             : ""));
         }
         return lines;
-    }
-
-    private List<Block> layers() {
-        List<Block> blocks = new ArrayList<>();
-        if (plan.layers().isEmpty()) {
-            return blocks;
-        }
-        blocks.add(look.subheading("Layers to expect"));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (Plan.ExpectedLayer layer : plan.layers()) {
-            rows.add(List.of(
-                    TableCell.bold(layer.label()),
-                    TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated")),
-                    number(layer.volumeMillilitres(), 2),
-                    number(layer.massGrams(), 2),
-                    TableCell.of(contents(layer)),
-                    TableCell.of(layer.streamName().isEmpty() ? "goes on" : layer.streamName())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.word("Layer"),
-                        TableColumn.word("Phase"),
-                        TableColumn.number("About\n(mL)"),
-                        TableColumn.number("About\n(g)"),
-                        TableColumn.text("Liquids and salts"),
-                        TableColumn.text("Stream it suggests")),
-                rows));
-        return blocks;
-    }
-
-    /** The largest components of a portion by name. */
-    static String contents(Plan.ExpectedLayer layer) {
-        String names =
-                String.join(", ", layer.substances().stream().limit(NAMED_PARTS).toList());
-        if (!layer.grams().isEmpty()) {
-            return names;
-        }
-        return "from " + layer.step().operation().map(Step.Operation::word).orElse("step") + ", step "
-                + layer.step().number() + (names.isEmpty() ? "" : ", of " + names);
-    }
-
-    private List<Block> waste() {
-        if (plan.waste().isEmpty()) {
-            return List.of();
-        }
-        StringJoiner text = new StringJoiner("; ", "Waste to expect, should somebody decide so: ", ".");
-        for (Plan.ExpectedWaste waste : plan.waste()) {
-            text.add(waste.streamName() + ", about "
-                    + look.figures().significant(waste.massGrams(), 2) + "\u00A0g, "
-                    + look.figures().significant(waste.volumeMillilitres(), 2) + "\u00A0mL");
-        }
-        return List.of(new Paragraph(look, text.toString()));
     }
 
     private TableCell number(OptionalDouble value, int digits) {

@@ -6,19 +6,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
-import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.balance.Closure;
-import workuptally.tally.bench.Reextraction;
 
 /** Results of one run as short texts, the same on page one and in the run's own block. */
 final class RunWords {
@@ -65,7 +62,6 @@ final class RunWords {
                     tally.run().reaction(),
                     NOTHING,
                     NOTHING,
-                    NOTHING,
                     new ReadableNumbers.Pair(NOTHING, ""),
                     Optional.empty(),
                     OptionalDouble.empty(),
@@ -87,10 +83,6 @@ final class RunWords {
                 name,
                 theory.map(t -> look.figures()
                                 .pair(t.massGrams(), coverageFactor)
-                                .value())
-                        .orElse(NOTHING),
-                theory.map(t -> look.figures()
-                                .pair(t.amountMillimoles(), coverageFactor)
                                 .value())
                         .orElse(NOTHING),
                 beside ? "" : crudeOverTheory(product),
@@ -137,70 +129,11 @@ final class RunWords {
                 .findFirst();
     }
 
-    /** How much a layer holds of a substance. */
-    String content(Content content) {
-        String share = content.percentOf().isPresent()
-                ? " (" + look.figures().significant(content.percentOf().getAsDouble(), 2) + "\u00A0% of "
-                        + base(content) + ")"
-                : "";
-        String bound = content.upperBoundGrams().isPresent()
-                ? look.figures().bound(content.upperBoundGrams().getAsDouble()) + "\u00A0g"
-                : "";
-        String mass = content.massGrams()
-                .map(m -> look.figures().pair(m, coverageFactor).together() + "\u00A0g")
-                .orElse("");
-        String amount = switch (content.kind()) {
-            case MEASURED -> mass;
-            case BOUND -> bound.isEmpty() ? mass : bound;
-            case CARRIED, PREDICTED ->
-                (mass.isEmpty() ? bound : "about " + mass) + ", "
-                        + content.kind().word();
-            case UNKNOWN -> bound.isEmpty() ? "not known" : bound;
-        };
-        return content.substance() + " " + amount + share;
-    }
-
-    private String base(Content content) {
-        return tally.run().product(content.substance()).map(Product::wanted).orElse(false) ? "theory" : "charged";
-    }
-
-    /** Gain of a further extraction. */
-    String reextraction(Reextraction further) {
-        ReadableNumbers figures = look.figures();
-        return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
-                + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
-                + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
-                + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0% of theory)" + reagent(further);
-    }
-
-    /** The same in few words. */
-    String gain(Reextraction further) {
-        ReadableNumbers figures = look.figures();
-        return figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent()
-                + reagent(further) + ": about " + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
-                + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0%)";
-    }
-
-    private String reagent(Reextraction further) {
-        if (further.acidMillimoles() == 0) {
-            return "";
-        }
-        String material = further.acidMillimoles() > 0 ? " acid" : " base";
-        return ", after " + look.figures().significant(Math.abs(further.acidMillimoles()), 2) + "\u00A0mmol" + material
-                + (further.acidGases().isEmpty() ? "" : " (caution: " + further.acidCaution() + ")");
-    }
-
-    /** A number as typed, or a dash. */
-    static String typed(Field field) {
-        return field.entered().map(Field.Entered::asTyped).orElse(NOTHING);
-    }
-
     /**
      * A product on one line.
      *
      * @param name product, with what sets the line apart
      * @param theory theory, g
-     * @param theoryMillimoles theory, mmol
      * @param crudeOverTheory crude over theory, %; a line per lot
      * @param yield yield and U, %
      * @param found the yield itself, if there is one
@@ -210,15 +143,9 @@ final class RunWords {
     record ProductLine(
             String name,
             String theory,
-            String theoryMillimoles,
             String crudeOverTheory,
             ReadableNumbers.Pair yield,
             Optional<ProductYield> found,
             OptionalDouble plannedPercent,
-            Optional<Closure> closure) {
-        /** False for the purified yield that stands beside the workup's. */
-        boolean leads() {
-            return found.map(ProductYield::endsWorkup).orElse(true);
-        }
-    }
+            Optional<Closure> closure) {}
 }

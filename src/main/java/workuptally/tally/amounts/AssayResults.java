@@ -10,17 +10,17 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.reference.bench.Threshold;
 
 /** What a row of Assays says by itself: its result, whether its method counts, and the limit that a non-detect stands for. */
 public final class AssayResults {
-    /** Two spots on a plate are told apart where one holds twice as much as the other, at best (common practice). */
-    private static final double SPOT_FACTOR = 2;
-
     private final Limits limits;
+    private final Substances substances;
 
-    /** Under the limits in force. */
-    public AssayResults(Limits limits) {
+    /** Under the limits and with the reference data in force. */
+    public AssayResults(Limits limits, Substances substances) {
         this.limits = limits;
+        this.substances = substances;
     }
 
     /** Whether an assay by that method counts as evidence, as the laboratory has it. */
@@ -73,7 +73,7 @@ public final class AssayResults {
 
     /**
      * The limit that a result stands for, above 0: typed as {@code <x}, or that of its method where nothing was detected or the figure lies
-     * below it; of a spot beside spots of known strength twice the figure, since the eye tells no less apart; empty for a result.
+     * below it; of a spot beside spots of known strength a multiple of the figure, since the eye tells no less apart; empty for a result.
      */
     OptionalDouble nonDetectLimit(Assay assay, Entered result) {
         if (result.qualifier() == Qualifier.BELOW) {
@@ -81,7 +81,7 @@ public final class AssayResults {
         }
         boolean bySpot = assay.method().filter(m -> m == Assay.Method.TLC).isPresent();
         if (bySpot && result.qualifier() != Qualifier.NOT_DETECTED && result.value() > 0) {
-            return OptionalDouble.of(SPOT_FACTOR * result.value());
+            return OptionalDouble.of(substances.value(Threshold.SPOT_FACTOR) * result.value());
         }
         OptionalDouble ofMethod =
                 assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()

@@ -25,9 +25,6 @@ import workuptally.model.Run;
  * with its one-sided 95 % reach (JCGM 100:2008, G.3: the normal quantile, or that of Student where few repeats stand behind u). Assays that share a calibration share its uncertainty.
  */
 public final class Contents {
-    /** One-sided 95 % quantile of the normal distribution. */
-    public static final double ONE_SIDED_95 = 1.645;
-
     private final Run run;
     private final Readings readings;
     private final Calibrations calibrations;
@@ -35,6 +32,7 @@ public final class Contents {
     private final Forms forms;
     private final MethodSight sight;
     private final AssayResults results;
+    private final PooledReadings pooled;
     private final Omissions omissions;
 
     public Contents(
@@ -50,7 +48,8 @@ public final class Contents {
         this.molarMasses = molarMasses;
         this.forms = new Forms(run, molarMasses);
         this.sight = new MethodSight(run, molarMasses.substances());
-        this.results = new AssayResults(limits);
+        this.results = new AssayResults(limits, molarMasses.substances());
+        this.pooled = new PooledReadings(molarMasses.substances());
         this.omissions = omissions;
     }
 
@@ -85,7 +84,7 @@ public final class Contents {
         }
         residues.forEach((substance, dried) -> rows.merge(substance, dried, Contents::beside));
         return rows.values().stream()
-                .map(PooledReadings::of)
+                .map(pooled::of)
                 .map(content -> gainsaid(content, label, massGrams, volumeMillilitres, productMillimoles))
                 .toList();
     }
@@ -111,7 +110,7 @@ public final class Contents {
                 Optional<Content> shown =
                         figure(assay, assay.unit().orElseThrow(), massGrams, volumeMillilitres, productMillimoles);
                 if (shown.isPresent()) {
-                    content = PooledReadings.gainsaid(content, shown.get());
+                    content = pooled.gainsaid(content, shown.get());
                 }
             }
         }

@@ -5,26 +5,26 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.measure.MeasuredValue;
+import workuptally.reference.bench.Threshold;
 
 /**
  * Several readings of one substance in one portion, made one content.
  *
- * <p>Readings agree where no two differ by more than 2·√(u₁² + u₂²) (common practice), and a non-detect agrees with what may lie below its
+ * <p>Readings agree where no two differ by more than {@link Threshold#READINGS_AGREE k}·√(u₁² + u₂²), and a non-detect agrees with what may lie below its
  * limit. Agreeing results give their mean; a non-detect beside a result adds no figure, and of several non-detects the one with the highest
  * limit counts. The bound is the largest that any of them gives alone, so that a second reading never lets a portion pass that the first did
  * not. Readings that do not agree are disputed: the largest counts until someone settles which is right.
  */
 public final class PooledReadings {
-    /** Differences beyond so many standard uncertainties of the difference are a dispute (common practice). */
-    private static final double AGREE_WITHIN = 2;
+    private final Substances substances;
 
-    /** Response factors of uncalibrated readings, and strengths judged by eye, are off by several times (common practice). */
-    private static final double OFF_BY = 5;
-
-    private PooledReadings() {}
+    /** With the reference data in force. */
+    public PooledReadings(Substances substances) {
+        this.substances = substances;
+    }
 
     /** One content of all readings of a substance in a portion, at least one. */
-    static Content of(List<Content> readings) {
+    Content of(List<Content> readings) {
         if (readings.size() == 1) {
             return readings.get(0);
         }
@@ -52,10 +52,10 @@ public final class PooledReadings {
      * A content beside a reading that does not count for it, such as an uncalibrated one: the same, unless that finds clearly more, by more
      * than such a method may be off. Then both are disputed and the larger counts.
      */
-    static Content gainsaid(Content counted, Content shown) {
+    Content gainsaid(Content counted, Content shown) {
         double atMost = Math.max(counted.upperBoundGrams().orElse(Double.POSITIVE_INFINITY), value(counted));
         double found = value(shown);
-        if (found / OFF_BY <= atMost) {
+        if (found / substances.value(Threshold.SCREENING_OFF_BY) <= atMost) {
             return counted;
         }
         return new Content(
@@ -70,12 +70,14 @@ public final class PooledReadings {
     }
 
     /** True where two results differ by no more than their uncertainties explain. */
-    public static boolean agree(MeasuredValue one, MeasuredValue other) {
+    public boolean agree(MeasuredValue one, MeasuredValue other) {
         double apart = Math.abs(one.value() - other.value());
-        return apart <= AGREE_WITHIN * Math.hypot(one.standardUncertainty(), other.standardUncertainty());
+        return apart
+                <= substances.value(Threshold.READINGS_AGREE)
+                        * Math.hypot(one.standardUncertainty(), other.standardUncertainty());
     }
 
-    private static boolean agree(List<Content> readings) {
+    private boolean agree(List<Content> readings) {
         for (Content one : readings) {
             for (Content other : readings) {
                 if (one.kind() == Content.Kind.MEASURED && !agree(one, other)) {
@@ -86,12 +88,12 @@ public final class PooledReadings {
         return true;
     }
 
-    private static boolean agree(Content result, Content other) {
+    private boolean agree(Content result, Content other) {
         MeasuredValue mass = result.massGrams().orElseThrow();
         if (other.kind() == Content.Kind.MEASURED) {
             return agree(mass, other.massGrams().orElseThrow());
         }
-        return mass.value() - AGREE_WITHIN * mass.standardUncertainty()
+        return mass.value() - substances.value(Threshold.READINGS_AGREE) * mass.standardUncertainty()
                 <= other.upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
     }
 

@@ -20,6 +20,7 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Product;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
+import workuptally.reference.hazards.Hazard;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.AtomicWeight;
@@ -96,11 +97,6 @@ public final class Substances {
         rows.forEach(this::use);
     }
 
-    /** The atomic weights in force. */
-    public AtomicWeights atomicWeights() {
-        return atomicWeights;
-    }
-
     /** The form of a substance that explains a difference of two molar masses, if one does; notes its row as used. */
     public Optional<FormDifference> formDifference(double gramsPerMole) {
         List<FormDifference.Form> forms = reference.addedForms().stream()
@@ -119,6 +115,11 @@ public final class Substances {
     /** What a written name means, with the formula that stands beside it. */
     public Material material(String written, Optional<Formula> formula) {
         return materials.read(written, formula);
+    }
+
+    /** True where a name, or what stands on a bottle, says that the material was used before. */
+    public boolean isRecovered(String name, String onBottle) {
+        return !name.isBlank() && material(name).recovered() || materials.saysRecovered(onBottle);
     }
 
     /** What a written name means. */
@@ -232,10 +233,7 @@ public final class Substances {
 
     /** True for a listed sorbent, filter aid or drying agent. */
     public boolean isSorbent(String name) {
-        return material(name)
-                .hazard()
-                .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
-                .isPresent();
+        return material(name).hazard().filter(Hazard::isSorbent).isPresent();
     }
 
     /** A listed oxidant by name or alias. */
@@ -312,13 +310,6 @@ public final class Substances {
     /** The solute that a name means, whatever its strength. */
     public Optional<Solute> solute(String name) {
         return material(name).solute();
-    }
-
-    /** Classes of one material by its name, those of its solvent included. */
-    public Set<String> materialClasses(String name) {
-        Material material = material(name);
-        material.parts().forEach(part -> part.row().ifPresent(this::use));
-        return material.classes();
     }
 
     /** True for a product that goes over with the solvent when that is taken off, by the boiling point entered for it. */

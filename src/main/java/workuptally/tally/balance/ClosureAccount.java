@@ -19,6 +19,7 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -35,9 +36,6 @@ import workuptally.tally.balance.Closure.Verdict;
  * <p>The form is the constraint test for gross errors in a balance; {@link VerdictOnClosure} judges it.
  */
 public final class ClosureAccount {
-    /** More than half of a substrate beyond theory is no excess that is taken on purpose (common practice). */
-    private static final double MOST_OF_A_SUBSTRATE_PERCENT = 50;
-
     private final Run run;
     private final Limits limits;
     private final Skeletons skeletons;
@@ -271,8 +269,8 @@ public final class ClosureAccount {
      * substrate the amount is more likely wrong, so that what its balance lacks is not taken for left over before somebody looked for it.
      */
     private boolean isSurprising(ExcessPartner excess) {
-        return excess.percent() > MOST_OF_A_SUBSTRATE_PERCENT
-                && isSubstrate(excess.name())
+        return isSubstrate(excess.name())
+                && excess.percent() > molarMasses.substances().value(Threshold.SUBSTRATE_EXCESS_MOST)
                 && theory.stream().flatMap(t -> t.limiting().stream()).noneMatch(l -> isSubstrate(l.material()));
     }
 

@@ -10,7 +10,9 @@ import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Run;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.CompositeSamples.Refused;
 import workuptally.tally.layers.ContentShares;
 import workuptally.tally.layers.LayerTally;
@@ -21,9 +23,17 @@ public final class CompositeAccount {
     private final Contents contents;
     private final ContentShares shares;
     private final Pooling pooling;
+    private final Substances substances;
     private final Readings readings;
 
-    public CompositeAccount(Run run, Contents contents, ContentShares shares, Pooling pooling, Readings readings) {
+    public CompositeAccount(
+            Run run,
+            Contents contents,
+            ContentShares shares,
+            Pooling pooling,
+            Substances substances,
+            Readings readings) {
+        this.substances = substances;
         this.readings = readings;
         this.run = run;
         this.contents = contents;
@@ -108,9 +118,10 @@ public final class CompositeAccount {
     }
 
     /** The samples, with those disputed that other assays gainsay, and those that share a layer with such a one. */
-    private static List<CompositeSample> judged(List<CompositeSample> samples, List<LayerTally> layers) {
+    private List<CompositeSample> judged(List<CompositeSample> samples, List<LayerTally> layers) {
+        double agreeWithin = substances.value(Threshold.READINGS_AGREE);
         List<CompositeSample> gainsaid = samples.stream()
-                .filter(s -> s.isGainsaidBy(others(s, samples, layers)))
+                .filter(s -> s.isGainsaidBy(others(s, samples, layers), agreeWithin))
                 .toList();
         return samples.stream()
                 .map(s -> gainsaid.stream().anyMatch(s::overlaps) ? s.disputed() : s)

@@ -139,18 +139,20 @@ public record CompositeSample(List<String> labels, Content together) {
      * less. The differences allowed are those of {@link workuptally.tally.amounts.PooledReadings}.
      *
      * @param all assays of single layers and of several together
+     * @param agreeWithin standard uncertainties of their difference within which two results agree
      */
-    boolean isGainsaidBy(List<CompositeSample> all) {
+    boolean isGainsaidBy(List<CompositeSample> all, double agreeWithin) {
         List<CompositeSample> others = relevant(all);
         if (together.massGrams().isEmpty() || others.isEmpty()) {
             return false;
         }
         List<CompositeSample> within = OverlappingSamples.mostApart(labels, others, CompositeSample::measuredGrams);
-        boolean tooLittle = sum(within) - apart(within) > estimateGrams();
+        boolean tooLittle = sum(within) - agreeWithin * uncertaintyBeside(within) > estimateGrams();
         Optional<List<CompositeSample>> around =
                 OverlappingSamples.leastCover(labels, others, CompositeSample::estimateGrams);
         boolean tooMuch = isResult()
-                && around.filter(c -> measuredGrams() - apart(c) > sum(c)).isPresent();
+                && around.filter(c -> measuredGrams() - agreeWithin * uncertaintyBeside(c) > sum(c))
+                        .isPresent();
         return tooLittle || tooMuch;
     }
 
@@ -158,8 +160,8 @@ public record CompositeSample(List<String> labels, Content together) {
         return samples.stream().mapToDouble(CompositeSample::estimateGrams).sum();
     }
 
-    /** How far its result and that of others may lie apart, g. */
-    private double apart(List<CompositeSample> others) {
+    /** Standard uncertainty of the difference between its result and that of others, g. */
+    private double uncertaintyBeside(List<CompositeSample> others) {
         double u = others.stream()
                 .filter(CompositeSample::isResult)
                 .flatMap(o -> o.together.massGrams().stream())
@@ -170,7 +172,7 @@ public record CompositeSample(List<String> labels, Content together) {
                 .filter(m -> isResult())
                 .map(MeasuredValue::standardUncertainty)
                 .orElse(0.0);
-        return 2 * Math.hypot(u, own);
+        return Math.hypot(u, own);
     }
 
     /** The same, gainsaid by another assay. */

@@ -97,11 +97,6 @@ public final class Experience {
                         point.contentPercent().entered().orElseThrow().qualifier() == Qualifier.BELOW));
     }
 
-    /** True where the laboratory takes it for evidence. */
-    public boolean counts() {
-        return counts;
-    }
-
     /**
      * What a layer of a run is expected to hold of a wanted product at most.
      *

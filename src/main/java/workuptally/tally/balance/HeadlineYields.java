@@ -17,8 +17,10 @@ public final class HeadlineYields {
 
     /** The yields in their order, one of each product marked. */
     public static List<ProductYield> marked(List<ProductYield> yields, Limits limits) {
-        Stage first =
-                limits.text(Limit.YIELD_REPORTED).strip().equalsIgnoreCase("purified") ? Stage.PURIFIED : Stage.WORKUP;
+        Stage first = limits.answer(Limit.YIELD_REPORTED)
+                .filter(answer -> answer == Limit.Answer.PURIFIED)
+                .map(answer -> Stage.PURIFIED)
+                .orElse(Stage.WORKUP);
         List<ProductYield> marked = new ArrayList<>();
         for (ProductYield yield : yields) {
             ProductYield headline = yields.stream()

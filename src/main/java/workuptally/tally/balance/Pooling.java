@@ -11,6 +11,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.ReactivityPair;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
@@ -27,8 +28,6 @@ import workuptally.tally.layers.Present;
  */
 public final class Pooling {
     private static final String WATER = "water";
-    private static final double ACIDIC = 4;
-    private static final double BASIC = 7.5;
 
     private final Run run;
     private final Meetings meetings;
@@ -120,8 +119,8 @@ public final class Pooling {
         Optional<Double> second = pH(other);
         return first.isPresent()
                 && second.isPresent()
-                && Math.min(first.get(), second.get()) < ACIDIC
-                && Math.max(first.get(), second.get()) > BASIC;
+                && Math.min(first.get(), second.get()) < substances.value(Threshold.POOLED_ACIDIC_BELOW)
+                && Math.max(first.get(), second.get()) > substances.value(Threshold.POOLED_BASIC_ABOVE);
     }
 
     private Optional<Double> pH(String label) {

@@ -24,9 +24,6 @@ public record ReconciledBalance(List<Value> values, double chiSquare, int degree
     /** No balance could be struck. */
     public static final ReconciledBalance NONE = new ReconciledBalance(List.of(), 0, 0);
 
-    /** Lost on glass without an explanation, % (common practice). */
-    private static final double TRANSFER_LOSS_PERCENT = 2;
-
     /** Half the width of a rectangular distribution over its standard uncertainty. Source: JCGM 100:2008, 4.3.7. */
     private static final double RECTANGULAR = Math.sqrt(3);
 
@@ -57,11 +54,14 @@ public record ReconciledBalance(List<Value> values, double chiSquare, int degree
     /**
      * Reconciles a run. What may be lost stands in each balance as one more unknown, equally likely anywhere up to its most; a closure whose
      * gap a portion without an assay may hold, and a total mass of which a part was not weighed, are left out.
+     *
+     * @param transferLossPercent what is lost on glass without an explanation, % of what was charged
      */
-    public static ReconciledBalance of(List<Closure> closures, Optional<MassBalance> massBalance) {
+    public static ReconciledBalance of(
+            List<Closure> closures, Optional<MassBalance> massBalance, double transferLossPercent) {
         List<Balance> balances = new ArrayList<>();
         for (Closure closure : closures) {
-            double lost = Math.max(TRANSFER_LOSS_PERCENT, closure.candidatesAtMostPercent());
+            double lost = Math.max(transferLossPercent, closure.candidatesAtMostPercent());
             boolean open = closure.candidates().stream().anyMatch(Closure.Candidate::keptWithoutAssay);
             if (!open && Double.isFinite(lost)) {
                 balances.add(new Balance(closure.percent(), closure.percent().value() - 100 + lost / 2, lost));

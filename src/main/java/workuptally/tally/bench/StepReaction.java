@@ -1,6 +1,7 @@
 package workuptally.tally.bench;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Phrase;
 import workuptally.model.Step;
@@ -9,7 +10,7 @@ import workuptally.model.Step;
  * Neutralisation and gas at one step.
  *
  * @param step the step
- * @param gas formula of the gas, {@code CO2} or {@code H2}; empty where none is expected
+ * @param gas formula of the gas, for example {@code CO2}; empty where none is expected
  * @param expectedMillimoles gas expected, mmol
  * @param worstMillimoles gas if nothing was consumed before, mmol
  * @param expectedLitres the same at room temperature and pressure, L
@@ -36,18 +37,18 @@ public record StepReaction(
         OptionalDouble capacityRatio,
         OptionalDouble neededMillilitres,
         Phrase because) {
-    private static final double CARBON_DIOXIDE_GRAMS_PER_MOLE = 44.009;
-    private static final double HYDROGEN_GRAMS_PER_MOLE = 2.016;
-
-    /** Mass of the gas expected from all steps together, g; molar masses from the abridged IUPAC atomic weights. */
+    /** Mass of the gas expected to leave from all steps together, g. */
     public static double gasGrams(List<StepReaction> reactions) {
         return reactions.stream()
-                .mapToDouble(r -> switch (r.gas()) {
-                    case "CO2" -> r.expectedMillimoles() * CARBON_DIOXIDE_GRAMS_PER_MOLE / 1000;
-                    case "H2" -> r.expectedMillimoles() * HYDROGEN_GRAMS_PER_MOLE / 1000;
-                    default -> 0;
-                })
+                .mapToDouble(r -> r.expectedMillimoles()
+                        * r.leaving().map(LeavingGas::gramsPerMole).orElse(0.0)
+                        / 1000)
                 .sum();
+    }
+
+    /** The gas, where it is one that leaves. */
+    public Optional<LeavingGas> leaving() {
+        return LeavingGas.ofFormula(gas);
     }
 
     /** Volume of this wash that the worst case would take, mL. */

@@ -149,7 +149,7 @@ public final class StepReactions {
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
         return Optional.of(new StepReaction(
                 addition.step(),
-                gives ? "CO2" : "",
+                gives ? LeavingGas.CARBON_DIOXIDE.formula() : "",
                 gas,
                 worstGas,
                 litres(gas),

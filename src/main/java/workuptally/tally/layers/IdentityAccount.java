@@ -34,11 +34,6 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
 public final class IdentityAccount {
 
     private static final double TABLE_CELSIUS = 20;
-    /** A rest of 0.8 to 1.5 g/mL moves the density of a phase by less than 0.05 g/mL up to this share. */
-    private static final double MOST_UNKNOWN_FRACTION = 0.1;
-
-    /** Of the volume of a phase whose density is summed up from its parts (common practice). */
-    private static final double LEAST_SOLVENT_FRACTION = 0.5;
 
     private final Run run;
     private final Substances substances;
@@ -196,7 +191,7 @@ public final class IdentityAccount {
     private Optional<Expected> expected(Ingredients phase, double solutes, double soluteDensity, double celsius) {
         Ingredients liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
         double rest = liquid.share(c -> c.equals(Materials.REST) ? 1 : 0).millilitres();
-        if (liquid.millilitres() <= 0 || rest > MOST_UNKNOWN_FRACTION * liquid.millilitres()) {
+        if (liquid.millilitres() <= 0 || rest > substances.value(Threshold.PHASE_UNKNOWN_MOST) * liquid.millilitres()) {
             return Optional.empty();
         }
         double millilitres = 0;
@@ -215,7 +210,8 @@ public final class IdentityAccount {
                 .filter(part -> part.millilitres() <= 0)
                 .mapToDouble(Ingredients.Part::grams)
                 .sum();
-        if (dissolving < LEAST_SOLVENT_FRACTION * millilitres || dissolved > grams - dissolved) {
+        if (dissolving < substances.value(Threshold.PHASE_SOLVENT_LEAST) * millilitres
+                || dissolved > grams - dissolved) {
             return Optional.empty(); // salts and acids in hardly any water are no phase whose density a sum would tell
         }
         double without = grams / millilitres;

@@ -11,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
 import workuptally.tally.amounts.Ingredients;
@@ -25,13 +26,7 @@ public final class LayerMakeUps {
     public static final String AS_SALT = " as its salt";
 
     private static final String AMINE = "amine";
-    private static final double STRONG_BASE_FROM_PH = 11;
-    private static final double STRONG_ACID_UP_TO_PH = 3;
-    private static final double CARBONATE_FROM_PH = 5;
-    private static final double AMINE_IS_SALT_BELOW_PH = 8;
     private static final String SULFIDE = "sulfide";
-    /** Two units below the first pKa of hydrogen sulfide, 7.0. */
-    private static final double SULFIDE_FROM_PH = 5;
 
     private static final double LEAST_GRAMS = 1e-9;
 
@@ -138,22 +133,22 @@ public final class LayerMakeUps {
         components.forEach((name, grams) -> {
             Optional<Solute.Behaviour> behaviour = substances.solute(name).flatMap(Solute::behaviour);
             boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent()
-                    || most < SULFIDE_FROM_PH
-                            && substances.material(name).main().classes().contains(SULFIDE);
+                    || substances.material(name).main().classes().contains(SULFIDE)
+                            && most < substances.value(Threshold.CARBONATE_FROM);
             boolean amine = behaviour.isEmpty()
-                    && most < AMINE_IS_SALT_BELOW_PH
-                    && substances.material(name).main().classes().contains(AMINE);
+                    && substances.material(name).main().classes().contains(AMINE)
+                    && most < substances.value(Threshold.AMINE_SALT_BELOW);
             settled.merge(salt ? SALTS : amine ? name + AS_SALT : name, grams, Double::sum);
         });
         components.clear();
         components.putAll(settled);
     }
 
-    private static boolean isSettled(Solute.Behaviour behaviour, double leastPh, double mostPh) {
+    private boolean isSettled(Solute.Behaviour behaviour, double leastPh, double mostPh) {
         return switch (behaviour) {
-            case STRONG_BASE -> mostPh < STRONG_BASE_FROM_PH;
-            case STRONG_ACID -> leastPh > STRONG_ACID_UP_TO_PH;
-            case CARBONATE, HYDROGENCARBONATE -> mostPh < CARBONATE_FROM_PH;
+            case STRONG_BASE -> mostPh < substances.value(Threshold.STRONG_BASE_FROM);
+            case STRONG_ACID -> leastPh > substances.value(Threshold.STRONG_ACID_UP_TO);
+            case CARBONATE, HYDROGENCARBONATE -> mostPh < substances.value(Threshold.CARBONATE_FROM);
             default -> false;
         };
     }

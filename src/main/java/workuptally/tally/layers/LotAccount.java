@@ -221,14 +221,14 @@ public final class LotAccount {
         return rows.size() < 2 ? rows.stream().findFirst() : Optional.of(pooled(rows));
     }
 
-    private static Fraction pooled(List<Fraction> rows) {
+    private Fraction pooled(List<Fraction> rows) {
         List<MeasuredValue> results = rows.stream()
                 .filter(r -> r.basis() == YieldBasis.ASSAY)
                 .map(Fraction::value)
                 .toList();
+        PooledReadings readings = new PooledReadings(molarMasses.substances());
         boolean agree = results.size() == rows.size()
-                && results.stream()
-                        .allMatch(one -> results.stream().allMatch(other -> PooledReadings.agree(one, other)));
+                && results.stream().allMatch(one -> results.stream().allMatch(other -> readings.agree(one, other)));
         MeasuredValue largest = rows.stream()
                 .map(Fraction::value)
                 .reduce((a, b) -> b.value() > a.value() ? b : a)

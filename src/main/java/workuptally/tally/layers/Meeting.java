@@ -72,6 +72,11 @@ public record Meeting(
         return pair.consequence();
     }
 
+    /** The first clause of what happens. */
+    public String danger() {
+        return pair.danger();
+    }
+
     /** Gas set free, joined by a comma; empty where none is. */
     public String gas() {
         return String.join(", ", pair.gases());

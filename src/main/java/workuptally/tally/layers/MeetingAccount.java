@@ -200,9 +200,7 @@ public final class MeetingAccount {
             List<MaterialRow.Gas> gases =
                     present.part().row().map(r -> r.behaviour().gases()).orElse(List.of());
             for (MaterialRow.Gas gas : gases) {
-                boolean named =
-                        pair.gases().contains(gas.name()) || pair.gases().contains("alkane");
-                if (named
+                if (pair.setsFree(gas.name())
                         && gas.molesPerMole().isPresent()
                         && present.millimoles().isPresent()) {
                     moles += present.millimoles().getAsDouble()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What stands together along the steps of a run.
@@ -25,11 +24,6 @@ public record Meetings(List<Meeting> list, Map<String, List<Present>> contents) 
     /** What a portion may still hold. */
     public List<Present> in(String label) {
         return contents.getOrDefault(label, List.of());
-    }
-
-    /** The first material of a class that a portion may still hold. */
-    public Optional<Present> holding(String label, String materialClass) {
-        return in(label).stream().filter(p -> p.is(materialClass)).findFirst();
     }
 
     /** The meetings that a portion may carry on. */

@@ -13,7 +13,7 @@ import workuptally.tally.amounts.Content;
 public final class ProductInWater {
     private ProductInWater() {}
 
-    /** Measured contents above 0 of wanted products in a terminal aqueous layer with a volume above 0; empty for any other layer. */
+    /** Measured contents of wanted products in a terminal aqueous layer with a volume above 0; empty for any other layer. */
     public static List<Content> of(LayerTally layer, Run run) {
         boolean aqueous = layer.phase().filter(p -> p == Layer.Phase.AQUEOUS).isPresent();
         if (!layer.terminal()
@@ -24,8 +24,7 @@ public final class ProductInWater {
             return List.of();
         }
         return layer.contents().stream()
-                .filter(c -> c.kind() == Content.Kind.MEASURED
-                        && c.massGrams().filter(m -> m.value() > 0).isPresent())
+                .filter(c -> c.kind() == Content.Kind.MEASURED && c.massGrams().isPresent())
                 .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .toList();
     }

@@ -9,6 +9,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
@@ -58,7 +59,7 @@ public final class Suspects {
         return new RunSuspects(
                 ofRun.search.offNames(),
                 found.stream().limit(MOST).toList(),
-                ReconciledBalance.of(tally.closures(), tally.massBalance()));
+                ReconciledBalance.of(tally.closures(), tally.massBalance(), ofRun.own.value(Threshold.TRANSFER_LOSS)));
     }
 
     private final class OfRun {

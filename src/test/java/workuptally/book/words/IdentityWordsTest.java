@@ -6,9 +6,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.book.words.IdentityWords.Meaning;
+import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
 
 /** Entries under "Identity by" as benches write them (common practice; invented). */
 class IdentityWordsTest {
+    private static IdentityWords.Read read(String typed, String product) {
+        return IdentityWords.read(typed, product, () -> Reference.load().value(Threshold.MELTING_POINT_FAR));
+    }
+
+    @Test
+    void laboratorySetsHowFarAMeltingPointMayLieFromTheLiterature() {
+        String eightBelow = "mp 113 °C (lit. 121)";
+        assertEquals(
+                Meaning.EVIDENCE, IdentityWords.read(eightBelow, "P", () -> 10).meaning());
+        assertEquals(Meaning.OPEN, IdentityWords.read(eightBelow, "P", () -> 5).meaning());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -61,12 +75,12 @@ class IdentityWordsTest {
                 "mixed melting point with authentic material"
             })
     void evidenceIsTakenForSuch(String typed) {
-        assertEquals(new IdentityWords.Read(Meaning.EVIDENCE, ""), IdentityWords.read(typed, "Methyl benzoate"), typed);
+        assertEquals(new IdentityWords.Read(Meaning.EVIDENCE, ""), read(typed, "Methyl benzoate"), typed);
     }
 
     @Test
     void nameOfAProductOfOneLetterIsNoPartOfAWord() {
-        assertEquals(Meaning.EVIDENCE, IdentityWords.read("HPLC, mp", "P").meaning());
+        assertEquals(Meaning.EVIDENCE, read("HPLC, mp", "P").meaning());
     }
 
     @ParameterizedTest
@@ -106,18 +120,18 @@ class IdentityWordsTest {
                 "unknown"
             })
     void whatDeniesOrPutsOffLeavesItOpen(String typed) {
-        assertEquals(Meaning.OPEN, IdentityWords.read(typed, "").meaning(), typed);
+        assertEquals(Meaning.OPEN, read(typed, "").meaning(), typed);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "-", "?", "–", "n/a"})
     void marksAreBlanks(String typed) {
-        assertEquals(Meaning.NOTHING, IdentityWords.read(typed, "").meaning(), typed);
+        assertEquals(Meaning.NOTHING, read(typed, "").meaning(), typed);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"smell", "colour", "Looks nice", "KL", "1H NMR: dimer", "1H NMR of the anhydride", "ok"})
     void whatIsNotUnderstoodIsNoEvidence(String typed) {
-        assertEquals(Meaning.UNKNOWN, IdentityWords.read(typed, "").meaning(), typed);
+        assertEquals(Meaning.UNKNOWN, read(typed, "").meaning(), typed);
     }
 }

@@ -33,7 +33,7 @@ class MixtureStatementsTest {
         for (int i = 0; i < parts.length; i += 2) {
             grams.put((String) parts[i], ((Number) parts[i + 1]).doubleValue());
         }
-        return MixtureStatements.of(grams, NOTES);
+        return MixtureStatements.of(grams, NOTES, List.of());
     }
 
     /**

@@ -91,7 +91,7 @@ class HazardNotesTest {
                 .orElseThrow();
         assertTrue(toluene.statements().stream().anyMatch(s -> s.startsWith("H225")), toluene.toString());
         assertTrue(
-                MixtureStatements.of(Map.of("toluene", 84.4, "water", 2.6), run.hazards()).stream()
+                MixtureStatements.of(Map.of("toluene", 84.4, "water", 2.6), run.hazards(), List.of()).stream()
                         .anyMatch(s -> s.startsWith("Highly flammable")),
                 run.hazards().toString());
     }

@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -310,7 +311,7 @@ public final class InventedReviews {
 
     static Finding finding(String run, Severity severity, String code, String seen, String action) {
         return new Finding(
-                FindingCode.of(code).orElseThrow(),
+                FindingCode.valueOf(code.toUpperCase(Locale.ROOT).replace('-', '_')),
                 severity,
                 Subject.ofRun(run),
                 ROW.at("Tare"),

@@ -203,8 +203,8 @@ class SafetyReportTest {
         grams.put("water", 10.0);
         assertEquals(
                 List.of("Extremely flammable.", "Harmful if swallowed."),
-                MixtureStatements.of(grams, List.of(solvent, other)));
+                MixtureStatements.of(grams, List.of(solvent, other), List.of()));
         grams.put("water", 5000.0);
-        assertEquals(List.of(), MixtureStatements.of(grams, List.of(solvent, other)), "below 1 % of each");
+        assertEquals(List.of(), MixtureStatements.of(grams, List.of(solvent, other), List.of()), "below 1 % of each");
     }
 }

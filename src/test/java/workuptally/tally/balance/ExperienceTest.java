@@ -163,9 +163,9 @@ class ExperienceTest {
 
     @Test
     void limitsSayWhetherItCounts() {
-        assertFalse(Experience.of(book(FIVE).book()).counts());
-        assertTrue(Experience.of(book(FIVE).limit("Experience counts", "yes").book())
+        assertFalse(bound(book(FIVE).book()).orElseThrow().counts());
+        assertTrue(bound(book(FIVE).limit("Experience counts", "yes").book())
+                .orElseThrow()
                 .counts());
-        assertFalse(Experience.none().counts());
     }
 }

@@ -151,7 +151,7 @@ class OverlappingSamplesTest {
     @CsvSource({"0.0617, false", "0.0619, true", "0.0500, false"})
     void aPartThatHoldsMoreThanAllGainsaysThem(double grams, boolean gainsaid) {
         CompositeSample all = found("AB", 0.06);
-        assertEquals(gainsaid, all.isGainsaidBy(List.of(all, found("A", grams))));
+        assertEquals(gainsaid, all.isGainsaidBy(List.of(all, found("A", grams)), 2));
     }
 
     /** A 0.0300 g and B beside AB 0.0600 g: 2·√(0.0003² + u(B)² + 0.0006²) = 0.00145 g are allowed. */
@@ -159,13 +159,13 @@ class OverlappingSamplesTest {
     @CsvSource({"0.0287, false", "0.0284, true"})
     void partsThatHoldLessThanAllGainsayThem(double grams, boolean gainsaid) {
         CompositeSample all = found("AB", 0.06);
-        assertEquals(gainsaid, all.isGainsaidBy(List.of(found("A", 0.03), found("B", grams), all)));
+        assertEquals(gainsaid, all.isGainsaidBy(List.of(found("A", 0.03), found("B", grams), all), 2));
     }
 
     @Test
     void nothingGainsaysASampleByItself() {
         CompositeSample all = found("AB", 0.06);
-        assertFalse(all.isGainsaidBy(List.of(all, found("C", 0.5))));
+        assertFalse(all.isGainsaidBy(List.of(all, found("C", 0.5)), 2));
     }
 
     @Test

@@ -228,4 +228,63 @@ class MeetingTest {
         assertTrue(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("toluene")));
         assertFalse(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("sodium chloride")));
     }
+
+    @Test
+    void bothPhasesKeepWhatIsTheirsWhereTheDensitiesAgreeWithTheRecord() {
+        SmallBook book = charged("sodium chloride");
+        book.row("charges", "Material", "toluene", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL");
+        step(book, "1", "wash", "RM", "water")
+                .but("workup", "Volume", "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "O1", "Phase", "organic", "Volume", "100", "Net", "88.00", "Status", "kept")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "101.50", "Status", "kept");
+        assertTrue(meetings(book).in("O1").stream().anyMatch(p -> p.name().equals("toluene")));
+        assertTrue(meetings(book).in("A1").stream().anyMatch(p -> p.name().equals("sodium chloride")));
+        assertFalse(meetings(book).in("O1").stream()
+                .anyMatch(p -> p.name().equals("sodium chloride") && p.share() == Present.Share.MAIN));
+    }
+
+    @Test
+    void whatMetBeforeIsNotToldAgainByTheNextStep() {
+        SmallBook book = step(charged("KCN", "hydrogen chloride"), "1", "dilute", "RM", "water")
+                .but("workup", "Gives other", "R2");
+        assertTrue(between(book, "KCN", "hydrogen chloride").isPresent());
+        assertTrue(meetings(book).list().stream()
+                .filter(m -> m.with().containsAll(List.of("KCN", "hydrogen chloride")))
+                .allMatch(m -> m.place().equals("charge")));
+    }
+
+    @Test
+    void acidThatStoodBesideZincMakesArsineOfWhatIsAdded() {
+        SmallBook book = step(charged("zinc", "hydrogen chloride"), "1", "dilute", "RM", "sodium arsenite")
+                .but("workup", "Gives other", "R2");
+        assertTrue(meetings(book).list().stream()
+                .anyMatch(m -> m.place().equals("1") && m.gas().contains("AsH3")));
+        SmallBook later = step(book, "2", "dilute", "R2", "water").but("workup", "Gives other", "R3");
+        assertTrue(meetings(later).list().stream()
+                .noneMatch(m -> m.place().equals("2") && m.gas().contains("AsH3")));
+    }
+
+    @Test
+    void whatTwoPortionsBothHoldHasMetInThem() {
+        SmallBook book = SmallBook.reaction()
+                .row("layers", "Layer", "X1", "Phase", "aqueous", "Net", "50", "Status", "consumed")
+                .but("layers", "Composition", "potassium cyanide 5 %; water 95 %")
+                .row("layers", "Layer", "X2", "Phase", "aqueous", "Net", "50", "Status", "consumed")
+                .but("layers", "Composition", "potassium cyanide 5 %; hydrogen chloride 5 %; water 90 %");
+        step(book, "1", "combine", "X1+X2", "").but("workup", "Gives other", "X3");
+        assertTrue(between(book, "potassium cyanide", "hydrogen chloride").isEmpty());
+    }
+
+    @Test
+    void neitherTheMixtureNorALotIsAPortionToHold() {
+        SmallBook book = step(charged("KCN"), "1", "acidify", "RM", "1 M HCl");
+        assertEquals(List.of(), between(book, "KCN", "1 M HCl").orElseThrow().portions());
+        SmallBook filtered = step(charged("KCN"), "1", "acidify", "RM", "1 M HCl")
+                .but("workup", "Gives other", "A1")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "A1", "Net", "5.00");
+        assertEquals(
+                List.of("A1"), between(filtered, "KCN", "1 M HCl").orElseThrow().portions());
+    }
 }

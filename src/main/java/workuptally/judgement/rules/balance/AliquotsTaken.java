@@ -67,7 +67,9 @@ public final class AliquotsTaken implements RunRule {
                                                         1,
                                                         "%")))
                                         .orElse(Phrase.NONE)),
-                        Phrase.of("0.5 % at most, or both figures reported"),
+                        Phrase.of(
+                                "{} at most, or both figures reported",
+                                Figure.brief(substances.value(Threshold.ALIQUOTS_NOTE), "%")),
                         "Y / Π(1 − f), f the share taken; threshold common practice",
                         Phrase.of("Report both figures, the yield first."));
             }

@@ -43,7 +43,7 @@ public final class AssayFitsNothing implements RunRule {
         Set<String> samples = samples(tally);
         Set<String> substances = substances(run);
         for (Assay assay : run.assays()) {
-            for (String sample : assay.sample().split("\\+")) {
+            for (String sample : assay.samples()) {
                 if (!sample.isBlank() && !samples.contains(sample.strip())) {
                     findings.add(
                             FindingCode.ASSAY_SAMPLE_UNKNOWN,

@@ -86,7 +86,9 @@ public final class AssayImpossible implements RunRule {
                                 sample,
                                 String.join(" + ", sum.parts()),
                                 Figure.decimals(sum.percent(), 1, "%")),
-                        Phrase.of("102 % at most, and no more than 100 % + U"),
+                        Phrase.of(
+                                "{} at most, and no more than 100 % + U",
+                                Figure.brief(substances.value(Threshold.ASSAY_MOST), "%")),
                         FindingList.PRACTICE,
                         Phrase.of("Check units, weighing of the standard and whether a result is area %."));
             }

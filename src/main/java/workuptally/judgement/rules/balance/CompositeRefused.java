@@ -5,17 +5,27 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.CompositeSamples.Refused;
 
 /** A composite sample that does not count, and one that assays of its single layers gainsay. */
 public final class CompositeRefused implements RunRule {
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public CompositeRefused(Substances substances) {
+        this.substances = substances;
+    }
+
     @Override
     public List<FindingCode> codes() {
         return List.of(FindingCode.COMPOSITE_REFUSED, FindingCode.COMPOSITE_DISAGREES);
@@ -51,7 +61,7 @@ public final class CompositeRefused implements RunRule {
         return findings.list();
     }
 
-    private static void gainsaid(FindingList findings, RunTally tally, CompositeSample sample) {
+    private void gainsaid(FindingList findings, RunTally tally, CompositeSample sample) {
         tally.run().assays().stream()
                 .filter(a -> a.sample().equals(sample.name()) && a.substance().equalsIgnoreCase(sample.substance()))
                 .reduce((earlier, later) -> later)
@@ -64,7 +74,9 @@ public final class CompositeRefused implements RunRule {
                                 sample.name(),
                                 sample.substance(),
                                 sample.together().evidence()),
-                        Phrase.of("what the layers hold together and what was found in them within 2u of each other"),
+                        Phrase.of(
+                                "what the layers hold together and what was found in them within {}u of each other",
+                                Figure.brief(substances.value(Threshold.READINGS_AGREE), "")),
                         FindingList.PRACTICE,
                         Phrase.of("Find out which is right: mix a new sample in proportion to the volumes, or"
                                 + " assay the layers one by one.")));

@@ -48,12 +48,6 @@ public final class IsolatedAsIon implements RunRule {
     /** Of a carboxylic acid; a phenol has one, as have alcohols, ketones and ethers. */
     private static final int OXYGENS_OF_AN_ACID = 2;
 
-    /** Up to such a pH an acid with nitrogen in it may be an amino acid, which is neutral as a whole (common practice). */
-    private static final double ISOELECTRIC_AT_MOST = 7.5;
-
-    /** An acid weaker than this is left alone by amines and hydrogencarbonate (common practice). */
-    private static final double WEAK_ACID = 8;
-
     /** Of the usual salts of acids and of bases. */
     private static final List<String> METALS = List.of("Na", "K", "Li");
 
@@ -160,7 +154,7 @@ public final class IsolatedAsIon implements RunRule {
             boolean weak = !base
                     && product.pKa()
                             .entered()
-                            .filter(p -> p.value() > WEAK_ACID)
+                            .filter(p -> p.value() > substances.value(Threshold.WEAK_ACID_FROM))
                             .isPresent();
             boolean basified = operation.filter(o -> o == Operation.BASIFY).isPresent()
                     || goesOn && !weak && brings(step, MaterialClass.BASE);
@@ -186,8 +180,9 @@ public final class IsolatedAsIon implements RunRule {
                 && substances.material(step.added().material()).is(materialClass);
     }
 
-    private static boolean isZwitterion(Product product, double pH) {
-        return pH <= ISOELECTRIC_AT_MOST && elements(product.formula()).containsKey(NITROGEN);
+    private boolean isZwitterion(Product product, double pH) {
+        return pH <= substances.value(Threshold.ISOELECTRIC_MOST)
+                && elements(product.formula()).containsKey(NITROGEN);
     }
 
     /** Labels of all portions that a lot was made from, and its own. */

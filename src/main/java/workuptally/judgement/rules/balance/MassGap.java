@@ -53,7 +53,9 @@ public final class MassGap implements RunRule {
                     place,
                     Phrase.of("{}: more came out than went in", seen),
                     Phrase.of(
-                            "no less than −{} (2u)", Figure.decimals(substances.value(Threshold.MASS_GAP) * u, 1, "g")),
+                            "no less than −{} ({}u)",
+                            Figure.decimals(substances.value(Threshold.MASS_GAP) * u, 1, "g"),
+                            Figure.brief(substances.value(Threshold.MASS_GAP), "")),
                     "conservation of mass",
                     Phrase.of("Look for a layer counted twice, a wrong tare or a charge that was not entered."));
         } else if (balance.complete()

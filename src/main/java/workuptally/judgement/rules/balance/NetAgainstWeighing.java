@@ -16,13 +16,19 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.InstrumentUncertainty;
+import workuptally.tally.amounts.Substances;
 
 /** A net mass typed beside gross and tare that is not their difference. The difference counts; which of the three is wrong nobody can tell. */
 public final class NetAgainstWeighing implements RunRule {
-    /** Standard uncertainties within which two figures of one mass are the same (common practice). */
-    private static final double WITHIN = 3;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public NetAgainstWeighing(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -58,14 +64,15 @@ public final class NetAgainstWeighing implements RunRule {
         return findings.list();
     }
 
-    private static void compare(
+    private void compare(
             FindingList findings, InstrumentUncertainty uncertainty, String what, List<Field> weighing, RowPlace row) {
         if (weighing.get(0) instanceof Entered gross
                 && weighing.get(1) instanceof Entered tare
                 && weighing.get(2) instanceof Entered net) {
             double difference = gross.value() - tare.value();
             double u = uncertainty.ofNetBesideWeighingGrams(gross, tare, net);
-            if (Math.abs(net.value() - difference) > WITHIN * u) {
+            double within = substances.value(Threshold.NET_SAME);
+            if (Math.abs(net.value() - difference) > within * u) {
                 findings.add(
                         FindingCode.NET_AGAINST_WEIGHING,
                         Severity.STOP,
@@ -75,7 +82,8 @@ public final class NetAgainstWeighing implements RunRule {
                                 what,
                                 Figure.digits(net.value(), 4, "g"),
                                 Figure.digits(difference, 4, "g")),
-                        Phrase.of("the same within {}, 3u", Figure.digits(WITHIN * u, 1, "g")),
+                        Phrase.of(
+                                "the same within {}, {}u", Figure.digits(within * u, 1, "g"), Figure.brief(within, "")),
                         FindingList.PRACTICE,
                         Phrase.of(
                                 "Find out which of the three was read wrongly and correct it; gross less tare counts meanwhile."));

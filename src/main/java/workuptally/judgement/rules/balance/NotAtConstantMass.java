@@ -68,7 +68,10 @@ public final class NotAtConstantMass implements RunRule {
                     Severity.CHECK,
                     second.place(),
                     seen,
-                    Phrase.of("within 0.5 % and 3u of the first"),
+                    Phrase.of(
+                            "within {} and {}u of the first",
+                            Figure.brief(100 * substances.value(Threshold.CONSTANT_MASS), "%"),
+                            Figure.brief(substances.value(Threshold.CONSTANT_MASS_UNCERTAINTIES), "")),
                     FindingList.PRACTICE,
                     change < 0
                             ? Phrase.of("Dry on until two weighings agree; the first mass still held solvent or water.")

@@ -12,9 +12,11 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Substances;
 
 /**
  * A yield that the chemist typed, away from mass over theory and from the yield by assay alike: by more than half of its last digit, twice the
@@ -22,7 +24,12 @@ import workuptally.tally.amounts.ProductYield;
  */
 public final class StatedYieldDiffers implements RunRule {
 
-    private static final double ROUNDING_PERCENT = 1;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public StatedYieldDiffers(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -58,10 +65,12 @@ public final class StatedYieldDiffers implements RunRule {
         return findings.list();
     }
 
-    private static boolean differs(Entered stated, MeasuredValue own) {
+    private boolean differs(Entered stated, MeasuredValue own) {
         double halfDigit = 0.5 * Math.pow(10, -stated.decimals());
         return Math.abs(stated.value() - own.value())
-                > Math.max(ROUNDING_PERCENT, halfDigit + 2 * own.standardUncertainty());
+                > Math.max(
+                        substances.value(Threshold.STATED_YIELD_ROUNDING),
+                        halfDigit + substances.value(Threshold.READINGS_AGREE) * own.standardUncertainty());
     }
 
     private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {

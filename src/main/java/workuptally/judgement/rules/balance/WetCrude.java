@@ -183,7 +183,7 @@ public final class WetCrude implements RunRule {
         MeasuredValue assay = lot.productFraction().get();
         double u = Math.hypot(assay.standardUncertainty(), ratio.get().standardUncertainty());
         double below = ratio.get().value() - assay.value();
-        if (Math.abs(below) > 2 * u) {
+        if (Math.abs(below) > substances.value(Threshold.READINGS_AGREE) * u) {
             findings.add(
                     FindingCode.ASSAY_BELOW_MOLE_RATIO,
                     Severity.CHECK,

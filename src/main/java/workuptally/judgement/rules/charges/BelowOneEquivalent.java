@@ -11,13 +11,20 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** A reagent without a coefficient, of which there is less than the reaction can turn over: with coefficient 1 it would limit the theory. */
 public final class BelowOneEquivalent implements RunRule {
 
-    private static final double TELLS_APART = 2;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public BelowOneEquivalent(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -34,7 +41,8 @@ public final class BelowOneEquivalent implements RunRule {
                         .filter(n -> isReagent(amount.charge()) && extent.value() > 0)
                         .filter(n -> {
                             MeasuredValue shortBy = extent.minus(n);
-                            return shortBy.value() > TELLS_APART * shortBy.standardUncertainty();
+                            return shortBy.value()
+                                    > substances.value(Threshold.LIMITING_TOLD_APART) * shortBy.standardUncertainty();
                         })
                         .ifPresent(n -> findings.add(
                                 FindingCode.BELOW_ONE_EQUIVALENT,

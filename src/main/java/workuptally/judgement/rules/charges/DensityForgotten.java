@@ -81,7 +81,10 @@ public final class DensityForgotten implements RunRule {
                     Severity.CHECK,
                     density.place(),
                     Phrase.of("read density {} g/mL for {}", density.asTyped(), charge.material()),
-                    Phrase.of("0.6 to 3.4 g/mL"),
+                    Phrase.of(
+                            "{} to {}",
+                            Figure.brief(substances.value(Threshold.DENSITY_LOW), ""),
+                            Figure.brief(substances.value(Threshold.DENSITY_HIGH), "g/mL")),
                     FindingList.PRACTICE,
                     Phrase.of("Check the unit and the number against the label."));
             return;

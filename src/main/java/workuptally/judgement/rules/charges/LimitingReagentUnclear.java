@@ -14,8 +14,10 @@ import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 
 /**
@@ -24,8 +26,12 @@ import workuptally.tally.amounts.Theory;
  */
 public final class LimitingReagentUnclear implements RunRule {
 
-    /** Theory is the same to that, whichever of them limits; common practice. */
-    private static final double CLOSE_PERCENT = 1;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public LimitingReagentUnclear(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -44,7 +50,9 @@ public final class LimitingReagentUnclear implements RunRule {
         if (limiting.size() > 1) {
             findings.add(
                     FindingCode.LIMITING_AMBIGUOUS,
-                    spreadPercent(tally.run(), limiting) > CLOSE_PERCENT ? Severity.CHECK : Severity.NOTE,
+                    spreadPercent(tally.run(), limiting) > substances.value(Threshold.LIMITING_CLOSE)
+                            ? Severity.CHECK
+                            : Severity.NOTE,
                     charge(tally.run(), limiting.get(0).material()).row().at("Actual amount"),
                     Phrase.of("the smallest amounts cannot be told apart: {}", named),
                     Phrase.of("one smallest n/ν by more than twice the standard uncertainty of the difference"),

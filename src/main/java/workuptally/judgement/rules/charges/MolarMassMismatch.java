@@ -91,7 +91,10 @@ public final class MolarMassMismatch implements RunRule {
                         form.map(f -> Phrase.of("; the difference is that of {}", f.words()))
                                 .orElse(Phrase.NONE),
                         effect),
-                Phrase.of("within 0.1 % of {} g/mol", Figure.decimals(computed.get(), 2, "")),
+                Phrase.of(
+                        "within {} of {} g/mol",
+                        Figure.brief(100 * substances.value(Threshold.MOLAR_MASS_DIFFERS), "%"),
+                        Figure.decimals(computed.get(), 2, "")),
                 "standard atomic weights; thresholds common practice",
                 Phrase.of(
                         "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"

@@ -1,8 +1,6 @@
 package workuptally.judgement.rules.charges;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -13,12 +11,17 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** A recovered solvent without a composition: product, water or acid that it carries enters the balance unseen. */
 public final class RecoveredSolventTakenAsPure implements RunRule {
 
-    private static final Pattern RECOVERED =
-            Pattern.compile("\\b(recovered|recycled|regenerated|re-?used|reclaimed|redistilled)\\b");
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public RecoveredSolventTakenAsPure(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -29,7 +32,7 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (Charge charge : tally.run().charges()) {
-            boolean recovered = isRecovered(charge.material()) || isRecovered(charge.supplierLot());
+            boolean recovered = substances.isRecovered(charge.material(), charge.supplierLot());
             if (recovered && charge.assayPercent().isBlank()) {
                 findings.add(
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
@@ -42,7 +45,8 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
             }
         }
         for (Step step : tally.run().orderedSteps()) {
-            if (isRecovered(step.added().material()) && !step.notes().contains("%")) {
+            if (substances.isRecovered(step.added().material(), "")
+                    && !step.notes().contains("%")) {
                 findings.add(
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
@@ -57,9 +61,5 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
             }
         }
         return findings.list();
-    }
-
-    private static boolean isRecovered(String text) {
-        return RECOVERED.matcher(text.toLowerCase(Locale.ROOT)).find();
     }
 }

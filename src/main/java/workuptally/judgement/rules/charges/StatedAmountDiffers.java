@@ -12,9 +12,11 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.OneEquivalent;
+import workuptally.tally.amounts.Substances;
 
 /**
  * An amount of substance that was typed beside a mass or volume and is not what that gives: by more than half of its last digit, twice the
@@ -22,7 +24,12 @@ import workuptally.tally.amounts.OneEquivalent;
  */
 public final class StatedAmountDiffers implements RunRule {
 
-    private static final double ROUNDING_FRACTION = 0.02;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public StatedAmountDiffers(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -56,7 +63,7 @@ public final class StatedAmountDiffers implements RunRule {
         return findings.list();
     }
 
-    private static void equivalents(FindingList findings, ChargeAmount amount, MeasuredValue reference) {
+    private void equivalents(FindingList findings, ChargeAmount amount, MeasuredValue reference) {
         Optional<Entered> stated = amount.charge().statedEquivalents().entered();
         Optional<MeasuredValue> own = amount.amountMillimoles()
                 .filter(n -> reference.value() > 0 && n != reference)
@@ -79,9 +86,11 @@ public final class StatedAmountDiffers implements RunRule {
         }
     }
 
-    private static boolean differs(Entered stated, MeasuredValue own) {
+    private boolean differs(Entered stated, MeasuredValue own) {
         double halfDigit = 0.5 * Math.pow(10, -stated.decimals());
         return Math.abs(stated.value() - own.value())
-                > Math.max(ROUNDING_FRACTION * own.value(), halfDigit + 2 * own.standardUncertainty());
+                > Math.max(
+                        substances.value(Threshold.STATED_AMOUNT_ROUNDING) * own.value(),
+                        halfDigit + substances.value(Threshold.READINGS_AGREE) * own.standardUncertainty());
     }
 }

@@ -114,7 +114,7 @@ public final class ContainerContents implements ProposalRule {
         }
     }
 
-    private static void differs(FindingList findings, ContainerReview container, Reconciliation reconciliation) {
+    private void differs(FindingList findings, ContainerReview container, Reconciliation reconciliation) {
         if (!reconciliation.agrees()) {
             findings.add(
                     FindingCode.CONTAINER_WEIGHING_DIFFERS,
@@ -127,8 +127,10 @@ public final class ContainerContents implements ProposalRule {
                             Figure.decimals(reconciliation.weighedGrams(), 0, "g"),
                             Figure.signed(reconciliation.differenceGrams(), 0, "g")),
                     Phrase.of(
-                            "within {} (the larger of 2 % and 20 g)",
-                            Figure.decimals(reconciliation.toleranceGrams(), 0, "g")),
+                            "within {} (the larger of {} and {})",
+                            Figure.decimals(reconciliation.toleranceGrams(), 0, "g"),
+                            Figure.brief(100 * substances.value(Threshold.CONTAINER_WEIGHING_RELATIVE), "%"),
+                            Figure.brief(substances.value(Threshold.CONTAINER_WEIGHING_LEAST), "g")),
                     FindingList.PRACTICE,
                     Phrase.of("Look for an addition that was not written down, or for evaporation."));
         }

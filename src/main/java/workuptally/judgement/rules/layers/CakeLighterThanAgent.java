@@ -41,7 +41,8 @@ public final class CakeLighterThanAgent implements RunRule {
             Optional<MeasuredValue> mass = tally.layer(dried.cake()).flatMap(LayerTally::massGrams);
             double least = substances.value(Threshold.CAKE_LEAST) * dried.agentGrams();
             if (cake.isPresent()
-                    && mass.filter(m -> m.value() + 2 * m.standardUncertainty() < least)
+                    && mass.filter(m -> m.value() + substances.value(Threshold.READINGS_AGREE) * m.standardUncertainty()
+                                    < least)
                             .isPresent()) {
                 findings.add(
                         FindingCode.CAKE_LIGHTER_THAN_AGENT,

@@ -18,14 +18,12 @@ import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /** A portion said to be of a solvent that no charge and no step of the run brought: a row of another run, or a charge that is missing. */
 public final class CompositionNotCharged implements RunRule {
-    /** A recovered solvent may bring a few per cent of others (common practice). */
-    private static final double LEAST_PERCENT = 10;
-
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -46,9 +44,9 @@ public final class CompositionNotCharged implements RunRule {
         for (Layer layer : run.layers()) {
             for (CompositionPart part : layer.composition()) {
                 String name = substances.material(part.substance()).main().name();
-                if (part.massPercent() >= LEAST_PERCENT
-                        && substances.isOrganicSolvent(part.substance())
-                        && !brought.contains(name)) {
+                if (substances.isOrganicSolvent(part.substance())
+                        && !brought.contains(name)
+                        && part.massPercent() >= substances.value(Threshold.COMPOSITION_UNEXPECTED)) {
                     findings.add(
                             FindingCode.COMPOSITION_NOT_CHARGED,
                             Severity.CHECK,

@@ -10,20 +10,30 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 
 /**
  * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
  */
 public final class CountedTwice implements RunRule {
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public CountedTwice(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -47,7 +57,7 @@ public final class CountedTwice implements RunRule {
         return findings.list();
     }
 
-    private static void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
+    private void twice(FindingList findings, RunTally tally, Book book, Assay before, Assay assay) {
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -69,7 +79,9 @@ public final class CountedTwice implements RunRule {
                     Phrase.of(
                             "{}, which differ by more than their uncertainties explain; the larger counts meanwhile",
                             seen),
-                    Phrase.of("two results of one portion within 2u of each other"),
+                    Phrase.of(
+                            "two results of one portion within {}u of each other",
+                            Figure.brief(substances.value(Threshold.READINGS_AGREE), "")),
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
@@ -88,8 +100,8 @@ public final class CountedTwice implements RunRule {
         }
     }
 
-    private static boolean counts(Assay assay, Book book) {
-        return new AssayResults(book.limits()).counts(assay);
+    private boolean counts(Assay assay, Book book) {
+        return new AssayResults(book.limits(), substances).counts(assay);
     }
 
     private static boolean isDisputed(RunTally tally, Assay assay) {

@@ -46,7 +46,7 @@ public final class DryingAgentShort implements RunRule {
                                 Figure.digits(dried.waterGrams(), 2, "g"),
                                 dried.assumption(),
                                 Figure.decimals(dried.capacityRatio(), 2, "")),
-                        Phrase.of("1.5 at least"),
+                        Phrase.of("{} at least", Figure.brief(substances.value(Threshold.AGENT_SHORT), "")),
                         "practical uptake of the reference table; ratio common practice",
                         Phrase.of(
                                 "Expect water in the crude: determine it (Karl Fischer), or dry again with fresh agent."));

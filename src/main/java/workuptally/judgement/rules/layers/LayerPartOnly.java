@@ -14,7 +14,9 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.ContactMixture;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
@@ -25,10 +27,14 @@ import workuptally.tally.layers.LayerTally;
  * with it. Where liquid was distilled off before, or a step has no operation that is read, the volume that went in is not certain, and nothing is said.
  */
 public final class LayerPartOnly implements RunRule {
-    /** Least share of what went in (common practice): transfers, wet glass and mutual solubility take far less than half. */
-    private static final double LEAST_FRACTION = 0.5;
-
     private static final Set<Operation> TAKING_OFF = Set.of(Operation.STRIP, Operation.CONCENTRATE, Operation.DISTIL);
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public LayerPartOnly(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -45,8 +51,7 @@ public final class LayerPartOnly implements RunRule {
         return findings.list();
     }
 
-    private static void judge(
-            RunTally tally, Step contact, List<String> labels, double millilitres, FindingList findings) {
+    private void judge(RunTally tally, Step contact, List<String> labels, double millilitres, FindingList findings) {
         List<LayerTally> layers =
                 labels.stream().flatMap(label -> tally.layer(label).stream()).toList();
         boolean whole = !labels.isEmpty()
@@ -69,7 +74,7 @@ public final class LayerPartOnly implements RunRule {
             }
             found += of.getAsDouble();
         }
-        if (found >= LEAST_FRACTION * millilitres) {
+        if (found >= substances.value(Threshold.LAYER_PART_LEAST) * millilitres) {
             return;
         }
         findings.add(

@@ -29,9 +29,6 @@ public final class MassVolumeDensity implements RunRule {
 
     private final Substances substances;
 
-    /** So many tolerances away from both phases mass or volume is wrong, and with it what an assay finds there (common practice). */
-    private static final double FAR = 3;
-
     /** With the reference data in force. */
     public MassVolumeDensity(Substances substances) {
         this.substances = substances;
@@ -68,7 +65,10 @@ public final class MassVolumeDensity implements RunRule {
         MeasuredValue density = layer.densityGramsPerMillilitre().orElseThrow();
         double off = liquids.distance(density.value());
         if (liquid
-                && off > FAR * substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()
+                && off
+                        > substances.value(Threshold.DENSITY_FAR)
+                                * substances.value(Threshold.SMALL_VOLUME_TOLERANCE)
+                                * density.value()
                 && off > substances.value(Threshold.DENSITY_FIT) * density.standardUncertainty()) {
             findings.add(
                     FindingCode.LAYER_DENSITY_UNEXPECTED,
@@ -135,7 +135,10 @@ public final class MassVolumeDensity implements RunRule {
         if (off > substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()) {
             findings.add(
                     FindingCode.LAYER_DENSITY_UNEXPECTED,
-                    off > FAR * substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()
+                    off
+                                    > substances.value(Threshold.DENSITY_FAR)
+                                            * substances.value(Threshold.SMALL_VOLUME_TOLERANCE)
+                                            * density.value()
                             ? Severity.HOLD
                             : Severity.CHECK,
                     layer.row().at("Volume"),

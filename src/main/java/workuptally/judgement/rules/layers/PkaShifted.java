@@ -61,7 +61,9 @@ public final class PkaShifted implements RunRule {
                                         .map(Entered::asTyped)
                                         .orElse(""),
                                 ionised.get().name()),
-                        Phrase.of("10 % at most where pH and pKa predict the distribution"),
+                        Phrase.of(
+                                "{} at most where pH and pKa predict the distribution",
+                                Figure.brief(substances.value(Threshold.PKA_SHIFT_NOTE), "%")),
                         "benzoic acid 4.21 in water, 4.44 with 12 % and 4.92 with 25 % w/w ethanol:"
                                 + " J. Res. Natl. Bur. Stand. 1967, from memory",
                         Phrase.of("Take the prediction as a wide band and rely on an assay."));

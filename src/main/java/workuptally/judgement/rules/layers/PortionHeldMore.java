@@ -19,8 +19,10 @@ import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.FoundDownstream;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.layers.LayerTally;
@@ -31,8 +33,12 @@ import workuptally.tally.layers.LayerTally;
  */
 public final class PortionHeldMore implements RunRule {
 
-    /** Above what volumes that are not additive, and a rough pipette, explain (common practice). */
-    private static final double FAR_MORE = 1.2;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public PortionHeldMore(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -100,7 +106,7 @@ public final class PortionHeldMore implements RunRule {
     }
 
     /** A portion assayed by strength and never measured holds no more than its strength times all that stood in the funnel. */
-    private static void byContact(
+    private void byContact(
             RunTally tally, LayerTally layer, Product product, FoundDownstream downstream, FindingList findings) {
         OptionalDouble funnel = tally.contacts().stream()
                 .filter(c -> c.step().gives().contains(layer.label()))
@@ -120,7 +126,8 @@ public final class PortionHeldMore implements RunRule {
         double most = strength.get().value() * funnel.getAsDouble() / 1000;
         Optional<FoundDownstream.Amount> found = downstream
                 .of(layer.label(), product)
-                .filter(f -> f.grams().value() - f.grams().oneSidedReach() > FAR_MORE * most);
+                .filter(f -> f.grams().value() - f.grams().oneSidedReach()
+                        > substances.value(Threshold.PORTION_FAR_MORE) * most);
         if (found.isPresent()) {
             findings.add(
                     FindingCode.PORTION_HELD_MORE,

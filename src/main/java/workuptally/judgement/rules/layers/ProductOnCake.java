@@ -67,12 +67,12 @@ public final class ProductOnCake implements RunRule {
                                 "cake {} ({}) may hold {} to {} of {}, {} to {} of theory (estimate)",
                                 dried.cake(),
                                 dried.rinsed() ? "rinsed" : "not rinsed",
-                                Figure.decimals(low, 2, ""),
+                                Figure.from(low, 2),
                                 Figure.decimals(high, 2, "g"),
                                 dried.product(),
                                 Figure.decimals(100 * low / grams, 1, ""),
                                 Figure.decimals(100 * high / grams, 1, "%")),
-                        Phrase.of("0.5 % of theory at most"),
+                        Phrase.of("{} of theory at most", Figure.brief(substances.value(Threshold.CAKE_NOTE), "%")),
                         "held = cake − agent − water, a third of it left after a rinse: common practice",
                         Phrase.of(
                                 "Rinse the cake with a little solvent and weigh what that brings, if the balance is open."));

@@ -14,6 +14,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
@@ -56,7 +57,9 @@ public final class VolatileProduct implements RunRule {
                                 product.name(),
                                 Figure.decimals(boiling.get(), 0, "°C"),
                                 evaporation.get().number()),
-                        Phrase.of("a product that boils above 150 °C, or gentle evaporation"),
+                        Phrase.of(
+                                "a product that boils above {}, or gentle evaporation",
+                                Figure.brief(substances.value(Threshold.VOLATILE_BELOW), "°C")),
                         FindingList.PRACTICE,
                         Phrase.of(
                                 "Use a column or little vacuum, and keep the distillate until the crude is assayed."));

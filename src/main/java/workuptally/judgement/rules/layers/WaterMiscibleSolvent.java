@@ -70,7 +70,7 @@ public final class WaterMiscibleSolvent implements RunRule {
                         contact.step().number(),
                         Figure.decimals(contact.waterMisciblePercent(), 0, "%"),
                         contact.waterMiscible()),
-                Phrase.of("10 % at most"),
+                Phrase.of("{} at most", Figure.brief(substances.value(Threshold.MISCIBLE_NOTE), "%")),
                 FindingList.PRACTICE,
                 Phrase.of(
                         "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting."));

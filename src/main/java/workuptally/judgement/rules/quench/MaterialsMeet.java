@@ -18,9 +18,11 @@ import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.ReactivityPair;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
 import workuptally.tally.layers.Meeting;
@@ -33,8 +35,12 @@ import workuptally.tally.layers.Meeting.Occasion;
  */
 public final class MaterialsMeet implements RunRule {
 
-    /** Gas of a mild quench that is worth a word, L (common practice). */
-    private static final double GAS_LITRES = 0.2;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public MaterialsMeet(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -61,7 +67,7 @@ public final class MaterialsMeet implements RunRule {
         return findings.list();
     }
 
-    private static boolean isControlled(Meeting meeting) {
+    private boolean isControlled(Meeting meeting) {
         return meeting.pair().inWorkup() == InWorkup.PLANNED_QUENCH
                 && meeting.step().isPresent()
                 && meeting.concernsPlace()
@@ -69,9 +75,9 @@ public final class MaterialsMeet implements RunRule {
     }
 
     /** What is deadly, sets gas free or outlasts the water; the heat of an anhydride in water is no news. */
-    private static boolean isWorthAWord(Meeting meeting) {
+    private boolean isWorthAWord(Meeting meeting) {
         boolean mild = meeting.pair().severity() == ReactivityPair.Severity.CAUTION;
-        return meeting.gasLitres().orElse(0) > GAS_LITRES
+        return meeting.gasLitres().orElse(0) > substances.value(Threshold.GAS_NOTE)
                 || !mild
                         && (meeting.lasting()
                                 || !meeting.pair().gases().isEmpty()

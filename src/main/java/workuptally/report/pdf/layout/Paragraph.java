@@ -37,11 +37,6 @@ public final class Paragraph implements Block {
         return new Paragraph(look, text, style, true, Optional.empty());
     }
 
-    /** A text that leads to a named place of the document. */
-    static Paragraph link(Look look, String text, TextStyle style, String destination) {
-        return new Paragraph(look, text, style, false, Optional.of(destination));
-    }
-
     @Override
     public float height() {
         return lines.size() * style.leading() + BELOW;

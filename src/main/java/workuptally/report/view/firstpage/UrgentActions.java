@@ -149,7 +149,7 @@ final class UrgentActions {
     /** The two materials with the first words of what comes of it; without them where the names are long. */
     private static String inShort(Meeting meeting, int most) {
         String two = String.join(" + ", meeting.with());
-        String danger = " (" + meeting.consequence().split("[;,]")[0] + ")";
+        String danger = " (" + meeting.danger() + ")";
         return two.length() + danger.length() <= most - 8 ? two + danger : two;
     }
 

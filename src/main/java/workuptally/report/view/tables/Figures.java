@@ -26,19 +26,6 @@ public final class Figures {
                 : otherwise;
     }
 
-    /**
-     * A value with its expanded uncertainty, {@code 66.9 ± 1.4}.
-     *
-     * @param value the value
-     * @param expandedUncertainty U in the same unit
-     * @param otherwise decimals for a value without uncertainty
-     */
-    static String plusMinus(double value, double expandedUncertainty, int otherwise) {
-        return isStated(expandedUncertainty)
-                ? withMinus(ROUNDING.withUncertainty(value, expandedUncertainty))
-                : plain(value, otherwise);
-    }
-
     /** A number with fixed decimals, a decimal point and a true minus. */
     public static String plain(double value, int decimals) {
         return withMinus(ROUNDING.toDecimals(value, decimals));
