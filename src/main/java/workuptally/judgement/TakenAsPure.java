@@ -50,10 +50,11 @@ final class TakenAsPure {
 
     /** Weighed or measured out, with a coefficient, and all of it counted. */
     private static boolean isTakenAsPure(ChargeAmount amount) {
-        boolean blank = amount.charge().assayPercent().isBlank()
+        boolean blank = amount.charge().goods().assayPercent().isBlank()
                 && amount.charge().coefficient().entered().isPresent();
-        Optional<Amount> typed =
-                amount.planned() ? amount.charge().planned() : amount.charge().actual();
+        Optional<Amount> typed = amount.planned()
+                ? amount.charge().quantity().planned()
+                : amount.charge().quantity().actual();
         boolean measuredOut = typed.map(Amount::dimension)
                 .filter(d -> d == Dimension.MASS || d == Dimension.VOLUME)
                 .isPresent();

@@ -5,8 +5,8 @@ import java.util.Optional;
 import workuptally.measure.Readings;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.tally.amounts.Amounts;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.ChargeAmountAccount;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Skeletons;
@@ -30,7 +30,8 @@ record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons sk
             MolarMasses molarMasses,
             Substances substances,
             Omissions omissions) {
-        List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
+        List<ChargeAmount> amounts =
+                new ChargeAmountAccount(readings, limits, molarMasses, substances, omissions).of(run);
         Optional<Theory> theory = new TheoryAccount(readings, molarMasses, substances, omissions).of(run, amounts);
         Optional<Theory> both = theory.map(t -> planned(run, limits, molarMasses, substances)
                 .map(t::withPlanned)
@@ -40,12 +41,12 @@ record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons sk
 
     /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
     private static Optional<Theory> planned(Run run, Limits limits, MolarMasses molarMasses, Substances substances) {
-        if (run.charges().stream().allMatch(c -> c.planned().isEmpty())) {
+        if (run.charges().stream().allMatch(c -> c.quantity().planned().isEmpty())) {
             return Optional.empty();
         }
         Readings apart = new Readings();
         Omissions unsaid = new Omissions();
         return new TheoryAccount(apart, molarMasses, substances, unsaid)
-                .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
+                .of(run, new ChargeAmountAccount(apart, limits, molarMasses, substances, unsaid).planned(run));
     }
 }

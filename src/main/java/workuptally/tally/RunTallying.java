@@ -36,16 +36,16 @@ import workuptally.tally.balance.Undecided;
 import workuptally.tally.balance.YieldAccount;
 import workuptally.tally.bench.ContactAccount;
 import workuptally.tally.bench.ContactMixture;
-import workuptally.tally.bench.ContactMixtures;
+import workuptally.tally.bench.ContactMixtureAccount;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
-import workuptally.tally.bench.StepReactions;
+import workuptally.tally.bench.StepReactionAccount;
 import workuptally.tally.bench.WorkupEvidence;
-import workuptally.tally.layers.Additions;
+import workuptally.tally.layers.AdditionAccount;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.ContentShares;
 import workuptally.tally.layers.DryingCake;
@@ -54,7 +54,7 @@ import workuptally.tally.layers.LayerAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
-import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.LayerMakeUpAccount;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
 import workuptally.tally.layers.MeetingAccount;
@@ -180,7 +180,7 @@ public final class RunTallying {
         }
 
         List<Addition> additions() {
-            return new Additions(run, readings, limits, graph, substances).list();
+            return new AdditionAccount(run, readings, limits, graph, substances).list();
         }
 
         /** Which phase each layer is; the flow gives what is swapped the make-up of the other phase. */
@@ -199,7 +199,7 @@ public final class RunTallying {
             List<LayerIdentity> identities = identified(charged, portions, flow);
             List<DryingCake> cakes = new CakeContents(run, substances, graph, flow, charged.amounts())
                     .of(portions.layers(), portions.lots());
-            List<ContactMixture> contacts = ContactMixtures.of(run, portions.layers(), substances, flow);
+            List<ContactMixture> contacts = ContactMixtureAccount.of(run, portions.layers(), substances, flow);
             return new RunBalances(
                     run,
                     closed(charged, portions, cakes, flow, contacts).closures(),
@@ -223,7 +223,7 @@ public final class RunTallying {
             List<Addition> additions = additions();
             LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
             List<LayerIdentity> identities = identified(charged, portions, flow);
-            List<StepReaction> reactions = new StepReactions(
+            List<StepReaction> reactions = new StepReactionAccount(
                             run,
                             limits,
                             substances,
@@ -238,7 +238,7 @@ public final class RunTallying {
                     flow,
                     identities,
                     cakes,
-                    ContactMixtures.of(run, portions.layers(), substances, flow),
+                    ContactMixtureAccount.of(run, portions.layers(), substances, flow),
                     DryingAccount.of(run, substances, cakeContents, cakes),
                     reactions,
                     new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
@@ -333,7 +333,7 @@ public final class RunTallying {
                     undecided.missing(),
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
-                    new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
+                    new LayerMakeUpAccount(substances, followed.flow()).of(portions.layers()),
                     followed.contacts(),
                     followed.dried(),
                     followed.meetings(),

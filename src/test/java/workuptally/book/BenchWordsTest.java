@@ -121,7 +121,14 @@ class BenchWordsTest {
         SmallBook book = SmallBook.reaction()
                 .but("charges", "Actual amount", "\"6,207\"")
                 .row("charges", "Material", "A", "Role", "solvent", "Actual amount", "\"1,250,000 mL\"");
-        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+        assertTrue(book.run()
+                .charges()
+                .get(0)
+                .quantity()
+                .actual()
+                .orElseThrow()
+                .value()
+                .isUnreadable());
     }
 
     @ParameterizedTest
@@ -164,7 +171,14 @@ class BenchWordsTest {
         SmallBook book = SmallBook.reaction()
                 .but("charges", "Actual amount", "\"1,702\"")
                 .but("charges", "Molar mass", "100");
-        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+        assertTrue(book.run()
+                .charges()
+                .get(0)
+                .quantity()
+                .actual()
+                .orElseThrow()
+                .value()
+                .isUnreadable());
     }
 
     @Test
@@ -173,13 +187,21 @@ class BenchWordsTest {
                 .but("charges", "Actual amount", "\"1,702\"")
                 .row("charges", "Material", "A", "Role", "solvent", "Actual amount", "\"12,5 mL\"")
                 .row("charges", "Material", "B", "Role", "solvent", "Actual amount", "12.5 mL");
-        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+        assertTrue(book.run()
+                .charges()
+                .get(0)
+                .quantity()
+                .actual()
+                .orElseThrow()
+                .value()
+                .isUnreadable());
     }
 
     private static double actual(SmallBook book) {
         return book.run()
                 .charges()
                 .get(0)
+                .quantity()
                 .actual()
                 .orElseThrow()
                 .value()

@@ -52,6 +52,7 @@ class JudgedEntriesTest {
                 .get(0)
                 .charges()
                 .get(0)
+                .quantity()
                 .actual()
                 .orElseThrow()
                 .value()

@@ -253,6 +253,7 @@ class StruckOutTest {
                 .get(0)
                 .charges()
                 .get(0)
+                .quantity()
                 .actual()
                 .orElseThrow()
                 .value()

@@ -67,11 +67,18 @@ class ThirtyFaultsTest {
         assertEquals("A-1", run.id());
         assertEquals(96.6, value(run.conversionPercent()), 1e-12);
         Charge base = run.charges().get(1);
-        assertEquals(Dimension.VOLUME, base.actual().orElseThrow().dimension());
-        assertEquals(75.0, value(base.actual().orElseThrow().value()), 1e-12);
+        assertEquals(Dimension.VOLUME, base.quantity().actual().orElseThrow().dimension());
+        assertEquals(75.0, value(base.quantity().actual().orElseThrow().value()), 1e-12);
         assertEquals(
-                1, base.actual().orElseThrow().value().entered().orElseThrow().decimals());
-        Field about = run.charges().get(2).actual().orElseThrow().value();
+                1,
+                base.quantity()
+                        .actual()
+                        .orElseThrow()
+                        .value()
+                        .entered()
+                        .orElseThrow()
+                        .decimals());
+        Field about = run.charges().get(2).quantity().actual().orElseThrow().value();
         assertEquals(Field.Qualifier.ABOUT, about.entered().orElseThrow().qualifier());
         assertEquals(List.of("O1"), run.steps().get(1).given().organic());
         assertEquals(List.of("A1"), run.steps().get(1).given().aqueous());
@@ -91,7 +98,8 @@ class ThirtyFaultsTest {
         Run run = book.runs().get(2);
         assertEquals(Run.Kind.SEPARATION, run.kind());
         assertEquals(Run.Status.IN_WORKUP, run.status());
-        Field naphthalene = run.charges().get(0).actual().orElseThrow().value();
+        Field naphthalene =
+                run.charges().get(0).quantity().actual().orElseThrow().value();
         assertEquals(3.0, value(naphthalene), 1e-12);
         assertEquals(3, naphthalene.entered().orElseThrow().decimals());
         Layer layer = run.layer("A1").orElseThrow();
@@ -115,7 +123,8 @@ class ThirtyFaultsTest {
         assertTrue(run.layer("L3").orElseThrow().phase().isEmpty());
         assertTrue(run.layer("L9").orElseThrow().weighing().tareGrams().isUnreadable());
         assertTrue(run.layer("L9").orElseThrow().weighing().netGrams().isBlank());
-        assertTrue(run.charges().get(1).actual().orElseThrow().value().isUnreadable());
+        assertTrue(
+                run.charges().get(1).quantity().actual().orElseThrow().value().isUnreadable());
     }
 
     @Test

@@ -3,11 +3,7 @@ package workuptally.book.tables;
 import java.util.Optional;
 import workuptally.book.words.BookWords;
 import workuptally.book.words.TotalRow;
-import workuptally.book.words.Unit;
-import workuptally.model.Amount;
 import workuptally.model.Charge;
-import workuptally.model.Dimension;
-import workuptally.model.Field;
 
 /** Reads the Charges table. */
 public final class ChargeRows {
@@ -27,26 +23,7 @@ public final class ChargeRows {
     private static Charge unread(TableRow row) {
         Optional<Charge.Role> role = BookWords.find(Charge.Role.values(), RowsOfRuns.plain(row, "Role"));
         String material = role.isPresent() ? RowsOfRuns.plain(row, "Material") : "";
-        Field unreadable = Field.NoNumber.UNREADABLE;
-        return new Charge(
-                material.isEmpty() ? "unread charge in row " + row.place().row() : material,
-                role,
-                "",
-                unreadable,
-                role.equals(Optional.of(Charge.Role.SOLVENT)) ? Field.NoNumber.BLANK : unreadable,
-                Optional.empty(),
-                Optional.of(new Amount(unreadable, Dimension.MASS, Unit.GRAM.symbol())),
-                unreadable,
-                unreadable,
-                unreadable,
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                Optional.empty(),
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                "",
-                row.place());
+        return Charge.unread(material, role, row.place());
     }
 
     private static Charge charge(TableRow row, String material) {
@@ -60,18 +37,21 @@ public final class ChargeRows {
                 row.text("Formula"),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
-                row.amount("Planned amount", "Planned unit", aside),
-                row.amount("Actual amount", "Actual unit", aside),
-                row.number("Amount of substance"),
-                row.number("Equivalents"),
-                row.number("Assay"),
-                row.number("Molarity"),
-                row.number("Titre"),
-                row.date("Titre date"),
-                row.number("Density"),
-                row.number("Assay uncertainty"),
-                row.number("Titre uncertainty"),
-                row.text("Supplier lot"),
+                new Charge.Quantity(
+                        row.amount("Planned amount", "Planned unit", aside),
+                        row.amount("Actual amount", "Actual unit", aside),
+                        row.number("Amount of substance"),
+                        row.number("Equivalents")),
+                new Charge.Goods(
+                        row.number("Assay"),
+                        row.number("Assay uncertainty"),
+                        row.number("Molarity"),
+                        row.number("Titre"),
+                        row.number("Titre uncertainty"),
+                        row.date("Titre date"),
+                        row.number("Density"),
+                        row.text("Supplier lot")),
+                Charge.Reading.READ,
                 row.place());
     }
 }

@@ -202,7 +202,8 @@ public final class RunParts {
     }
 
     private static boolean wasCharged(Charge charge) {
-        return charge.actual().isPresent() || !charge.statedMillimoles().isBlank();
+        return charge.quantity().actual().isPresent()
+                || !charge.quantity().statedMillimoles().isBlank();
     }
 
     private Run.Status statusByRecord() {

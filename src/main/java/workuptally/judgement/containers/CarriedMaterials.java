@@ -24,7 +24,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.layers.LayerMakeUp;
-import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.LayerMakeUpAccount;
 import workuptally.tally.layers.Present;
 
 /**
@@ -166,7 +166,7 @@ final class CarriedMaterials {
         String name = present.part().name().toLowerCase(Locale.ROOT);
         double grams = makeUp.get().grams().entrySet().stream()
                 .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name)
-                        || e.getKey().equalsIgnoreCase(name + LayerMakeUps.AS_SALT))
+                        || e.getKey().equalsIgnoreCase(name + LayerMakeUpAccount.AS_SALT))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         return 100 * grams / makeUp.get().totalGrams() < substances.value(Threshold.LEAST_CLASS_SHARE);

@@ -60,19 +60,19 @@ public final class CarriedOn {
             return;
         }
         Charge charge = amount.charge();
-        Optional<Run> source = names.in(charge.supplierLot()).stream()
+        Optional<Run> source = names.in(charge.goods().supplierLot()).stream()
                 .filter(named -> named != run && isOf(named, charge))
                 .findFirst();
         if (source.isPresent()) {
             add(tallies.get(source.get()), grams.getAsDouble());
-        } else if (run.kind() == Kind.SEPARATION && charge.supplierLot().isBlank()) {
+        } else if (run.kind() == Kind.SEPARATION && charge.goods().supplierLot().isBlank()) {
             takeByName(makers.getOrDefault(key(charge.material()), new ArrayDeque<>()), grams.getAsDouble());
         }
     }
 
     private static boolean isOf(Run run, Charge charge) {
         List<String> lots = run.lots().stream().map(Lot::label).distinct().toList();
-        return !NamedRuns.labelsIn(charge.supplierLot(), lots).isEmpty()
+        return !NamedRuns.labelsIn(charge.goods().supplierLot(), lots).isEmpty()
                 || run.products().stream()
                         .anyMatch(p -> p.wanted() && key(p.name()).equals(key(charge.material())));
     }
@@ -114,6 +114,7 @@ public final class CarriedOn {
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(amount.massGrams().get().value()
                         * amount.charge()
+                                .goods()
                                 .assayPercent()
                                 .entered()
                                 .map(assay -> assay.value() / 100)

@@ -32,17 +32,21 @@ final class ExplainedAmounts {
     private Explanation of(ChargeAmount amount, MeasuredValue millimoles) {
         Charge charge = amount.charge();
         Draft draft = new Draft(FigureKind.AMOUNTS, "Amount of " + charge.material());
-        Optional<Amount> entry = amount.planned() ? charge.planned() : charge.actual();
+        Optional<Amount> entry = amount.planned()
+                ? charge.quantity().planned()
+                : charge.quantity().actual();
         Optional<Entered> entered = entry.flatMap(a -> a.value().entered());
         Dimension dimension = entry.map(Amount::dimension).orElse(Dimension.AMOUNT);
         String typed = entered.map(e -> numbers.entry(e, dimension.unit())).orElse("");
-        Optional<Entered> strength = charge.titreMolesPerLitre()
+        Optional<Entered> strength = charge.goods()
+                .titreMolesPerLitre()
                 .entered()
-                .or(() -> charge.molarityMolesPerLitre().entered());
+                .or(() -> charge.goods().molarityMolesPerLitre().entered());
         if (byStatement(amount, entered)) {
             draft.equation("n as typed")
                     .equation("n = "
-                            + numbers.entry(charge.statedMillimoles(), "mmol").orElse(""));
+                            + numbers.entry(charge.quantity().statedMillimoles(), "mmol")
+                                    .orElse(""));
         } else if (dimension == Dimension.EQUIVALENTS) {
             draft.equation("n = equivalents·n(substrate)").equation("n = " + typed + " × n(substrate)");
         } else if (dimension == Dimension.AMOUNT) {
@@ -50,7 +54,9 @@ final class ExplainedAmounts {
         } else if (dimension == Dimension.VOLUME && strength.isPresent()) {
             draft.equation("n = V·c")
                     .equation("n = " + typed + " × " + numbers.entry(strength.get(), "mol/L")
-                            + (charge.titreMolesPerLitre().entered().isPresent() ? ", the titre" : ", by the label"));
+                            + (charge.goods().titreMolesPerLitre().entered().isPresent()
+                                    ? ", the titre"
+                                    : ", by the label"));
         } else if (dimension == Dimension.VOLUME) {
             draft.equation("n = 1000·V·ρ·w/M")
                     .equation("n = 1000 × " + typed + " × " + density(amount) + " × " + assay(charge) + " / "
@@ -65,7 +71,8 @@ final class ExplainedAmounts {
                         + ", it would be " + numbers.plain(n) + " mmol; the formula decides."));
         amount.labelAmountMillimoles()
                 .ifPresent(n -> draft.note("By the label, "
-                        + numbers.entry(charge.molarityMolesPerLitre(), "mol/L").orElse("") + ", it would be "
+                        + numbers.entry(charge.goods().molarityMolesPerLitre(), "mol/L")
+                                .orElse("") + ", it would be "
                         + numbers.plain(n) + " mmol; the titre decides."));
         if (amount.planned()) {
             draft.note("Planned amount; nothing was charged yet.");
@@ -76,9 +83,13 @@ final class ExplainedAmounts {
     /** True where only the amount of substance typed beside it gave n. */
     private static boolean byStatement(ChargeAmount amount, Optional<Entered> entered) {
         boolean typed = !amount.planned()
-                && amount.charge().statedMillimoles().entered().isPresent();
-        boolean inSolution = amount.charge().titreMolesPerLitre().entered().isPresent()
-                || amount.charge().molarityMolesPerLitre().entered().isPresent();
+                && amount.charge().quantity().statedMillimoles().entered().isPresent();
+        boolean inSolution = amount.charge()
+                        .goods()
+                        .titreMolesPerLitre()
+                        .entered()
+                        .isPresent()
+                || amount.charge().goods().molarityMolesPerLitre().entered().isPresent();
         return typed
                 && (entered.isEmpty()
                         || amount.massGrams().isEmpty() && !inSolution
@@ -86,7 +97,7 @@ final class ExplainedAmounts {
     }
 
     private String density(ChargeAmount amount) {
-        return numbers.entry(amount.charge().densityGramsPerMillilitre(), "g/mL")
+        return numbers.entry(amount.charge().goods().densityGramsPerMillilitre(), "g/mL")
                 .orElseGet(() -> amount.massGrams()
                         .flatMap(m -> amount.volumeMillilitres().map(v -> m.value() / v.value()))
                         .map(d -> numbers.plain(d) + " g/mL [reference data]")
@@ -94,7 +105,7 @@ final class ExplainedAmounts {
     }
 
     private String assay(Charge charge) {
-        return numbers.entry(charge.assayPercent(), "%")
+        return numbers.entry(charge.goods().assayPercent(), "%")
                 .map(a -> a.replace(" [", "/100 ["))
                 .orElse(EXACT_ASSAY);
     }

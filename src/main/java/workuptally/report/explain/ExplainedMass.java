@@ -45,8 +45,9 @@ final class ExplainedMass {
     }
 
     private String of(ChargeAmount amount) {
-        Optional<Amount> entry =
-                amount.planned() ? amount.charge().planned() : amount.charge().actual();
+        Optional<Amount> entry = amount.planned()
+                ? amount.charge().quantity().planned()
+                : amount.charge().quantity().actual();
         if (entry.filter(a -> a.dimension() == Dimension.MASS).isPresent()) {
             return numbers.entry(entry.get().value(), "g").orElse("");
         }

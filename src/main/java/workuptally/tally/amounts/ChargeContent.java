@@ -28,7 +28,7 @@ final class ChargeContent {
 
     /** Density of what was charged: as typed, else by the reference data, g/mL. */
     Optional<MeasuredValue> density(Charge charge) {
-        Field density = charge.densityGramsPerMillilitre();
+        Field density = charge.goods().densityGramsPerMillilitre();
         if (density.entered().isPresent()) {
             return Optional.of(typedDensity(charge, density.entered().get()));
         }
@@ -63,7 +63,7 @@ final class ChargeContent {
     /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
     private OptionalDouble listedDensity(Charge charge) {
         OptionalDouble byName = substances.densityGramsPerMillilitre(charge.material());
-        Optional<Entered> assay = charge.assayPercent().entered();
+        Optional<Entered> assay = charge.goods().assayPercent().entered();
         return byName.isPresent() || assay.isEmpty()
                 ? byName
                 : substances.densityGramsPerMillilitre(assay.get().value() + " % " + charge.material());
@@ -71,8 +71,8 @@ final class ChargeContent {
 
     /** Content by mass of what was charged, as a fraction: by assay, else by its name, else taken as pure. */
     MeasuredValue assayFraction(Charge charge) {
-        Optional<Entered> assay = charge.assayPercent().entered();
-        double stated = uncertainty.statedFraction(charge.assayUncertaintyPercent(), Limit.CHARGE_ASSAY);
+        Optional<Entered> assay = charge.goods().assayPercent().entered();
+        double stated = uncertainty.statedFraction(charge.goods().assayUncertaintyPercent(), Limit.CHARGE_ASSAY);
         double relative =
                 assay.map(a -> InstrumentUncertainty.widenedBySpan(a, stated)).orElse(stated);
         OptionalDouble byName = assay.isPresent() ? OptionalDouble.empty() : percentByName(charge);

@@ -44,14 +44,14 @@ final class SolutionCharge {
 
     /** The strength that counts: the titre before the label, the label before the name. */
     private Optional<Concentration> concentration(Charge charge) {
-        Optional<Entered> titre = charge.titreMolesPerLitre().entered();
-        Optional<Entered> label = charge.molarityMolesPerLitre().entered();
+        Optional<Entered> titre = charge.goods().titreMolesPerLitre().entered();
+        Optional<Entered> label = charge.goods().molarityMolesPerLitre().entered();
         if (titre.isPresent() || label.isPresent()) {
             return titre.map(t -> new Concentration(t.value(), Source.TITRE, t.place()))
                     .or(() -> label.map(l -> new Concentration(l.value(), Source.LABEL, l.place())));
         }
-        boolean told = !charge.assayPercent().isBlank()
-                || !charge.molarityMolesPerLitre().isBlank();
+        boolean told = !charge.goods().assayPercent().isBlank()
+                || !charge.goods().molarityMolesPerLitre().isBlank();
         return told ? Optional.empty() : byName(charge);
     }
 
@@ -122,15 +122,15 @@ final class SolutionCharge {
 
     private double relativeUncertainty(Charge charge, boolean titrated) {
         double stated = uncertainty.statedFraction(
-                titrated ? charge.titreUncertaintyPercent() : Field.NoNumber.BLANK, Limit.TITRE);
-        return (titrated ? charge.titreMolesPerLitre() : charge.molarityMolesPerLitre())
+                titrated ? charge.goods().titreUncertaintyPercent() : Field.NoNumber.BLANK, Limit.TITRE);
+        return (titrated ? charge.goods().titreMolesPerLitre() : charge.goods().molarityMolesPerLitre())
                 .entered()
                 .map(strength -> InstrumentUncertainty.widenedBySpan(strength, stated))
                 .orElse(stated);
     }
 
     private static OptionalDouble byLabel(Charge charge, MeasuredValue millilitres) {
-        Optional<Entered> label = charge.molarityMolesPerLitre().entered();
+        Optional<Entered> label = charge.goods().molarityMolesPerLitre().entered();
         return label.isPresent()
                 ? OptionalDouble.of(millilitres.value() * label.get().value())
                 : OptionalDouble.empty();

@@ -165,7 +165,10 @@ public final class TheoryAccount {
         Optional<Charge> unread = amounts.stream()
                 .map(ChargeAmount::charge)
                 .filter(c -> c.coefficient().isUnreadable()
-                        && c.actual().filter(a -> a.value().isUnreadable()).isPresent())
+                        && c.quantity()
+                                .actual()
+                                .filter(a -> a.value().isUnreadable())
+                                .isPresent())
                 .findFirst();
         if (unread.isPresent()) {
             omissions.addTheory(

@@ -102,18 +102,7 @@ public final class ClosureAccount {
         Predicate<String> counts = substance -> skeletons.units(substance, partner) > 0;
         List<Unknown> unknowns = unknowns(partner, charged.get(), portions);
         VerdictOnClosure.Result test = new VerdictOnClosure(limits)
-                .judge(
-                        percent,
-                        expanded,
-                        new VerdictOnClosure.Doubts(
-                                run.leftOut().stream().map(LeftOutRow::inWords).toList(),
-                                undecided.labels(counts),
-                                undecided.boundedByTheBalance(counts),
-                                disputed(portions.found(), counts),
-                                upperBounds(portions, counts),
-                                unknowns.stream().map(Unknown::place).toList(),
-                                withinLimits(terms).map(Term::place).distinct().toList(),
-                                withinLimits(terms).mapToDouble(Term::percent).sum()));
+                .judge(percent, expanded, doubts(terms, unknowns, portions, undecided, counts));
         Verdict verdict = test.verdict();
         Optional<Product> as = skeletons.wantedProduct(partner);
         double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
@@ -164,6 +153,24 @@ public final class ClosureAccount {
         }
         terms.sort(Comparator.comparingDouble(Term::percent).reversed());
         return terms;
+    }
+
+    /** What speaks against taking the terms of a closure for all there is. */
+    private VerdictOnClosure.Doubts doubts(
+            List<Term> terms,
+            List<Unknown> unknowns,
+            Portions portions,
+            Undecided undecided,
+            Predicate<String> counts) {
+        return new VerdictOnClosure.Doubts(
+                run.leftOut().stream().map(LeftOutRow::inWords).toList(),
+                undecided.labels(counts),
+                undecided.boundedByTheBalance(counts),
+                disputed(portions.found(), counts),
+                upperBounds(portions, counts),
+                unknowns.stream().map(Unknown::place).toList(),
+                withinLimits(terms).map(Term::place).distinct().toList(),
+                withinLimits(terms).mapToDouble(Term::percent).sum());
     }
 
     /** True where a crude of the partner's product is not known and nothing purified from it is either; told as an omission. */

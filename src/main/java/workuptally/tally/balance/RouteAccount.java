@@ -139,20 +139,8 @@ public final class RouteAccount {
                         s -> s.operation().filter(o -> o == Operation.ACIDIFY).isPresent())) {
             return Optional.empty();
         }
-        Equivalents sum = Equivalents.NONE;
-        List<Phrase> parts = new ArrayList<>();
-        for (ChargeAmount amount : amounts) {
-            Equivalents part = acidsAndBases.of(amount);
-            sum = sum.plus(part);
-            inWords(amount.charge().material(), part).ifPresent(parts::add);
-        }
-        for (Addition addition : additions) {
-            if (reached.contains(addition.step())) {
-                Equivalents part = acidsAndBases.of(addition);
-                sum = sum.plus(part);
-                inWords(addition.material(), part).ifPresent(parts::add);
-            }
-        }
+        Reached all = reached(reached);
+        Equivalents sum = all.sum();
         OptionalDouble molarMass = molarMasses.of(content.substance());
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
         double volume = layer.volumeMillilitres().orElseThrow().value();
@@ -179,7 +167,34 @@ public final class RouteAccount {
                         Figure.decimals(sum.strongBase(), 1, "mmol"),
                         Figure.decimals(sum.strongAcid(), 1, "mmol"),
                         Figure.decimals(salt, 1, "mmol"),
-                        Phrase.join(", ", parts))));
+                        Phrase.join(", ", all.parts()))));
+    }
+
+    /**
+     * Acids and bases that reached a layer.
+     *
+     * @param sum all together
+     * @param parts each of them in words
+     */
+    private record Reached(Equivalents sum, List<Phrase> parts) {}
+
+    /** All charges, and what the steps on the way to a layer added. */
+    private Reached reached(Set<Step> steps) {
+        Equivalents sum = Equivalents.NONE;
+        List<Phrase> parts = new ArrayList<>();
+        for (ChargeAmount amount : amounts) {
+            Equivalents part = acidsAndBases.of(amount);
+            sum = sum.plus(part);
+            inWords(amount.charge().material(), part).ifPresent(parts::add);
+        }
+        for (Addition addition : additions) {
+            if (steps.contains(addition.step())) {
+                Equivalents part = acidsAndBases.of(addition);
+                sum = sum.plus(part);
+                inWords(addition.material(), part).ifPresent(parts::add);
+            }
+        }
+        return new Reached(sum, parts);
     }
 
     private static Optional<Phrase> inWords(String material, Equivalents part) {

@@ -8,13 +8,12 @@ import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Masses;
 import workuptally.tally.layers.PhaseDensities;
 
 /**
  * What to expect of a run that is only planned. Every figure is an estimate from planned amounts and reference values, never data; contacts
- * and gas stand with {@link RunTally#contacts} and {@link WorkupEvidence#reactions}.
+ * and gas stand with the contacts of the run and with {@link WorkupEvidence#reactions}.
  *
  * @param weighings what to weigh or measure out, in order of the Charges table
  * @param products theory and expected mass of each product

@@ -33,7 +33,7 @@ import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.IdentityAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.LayerMakeUpAccount;
 import workuptally.tally.layers.Materials;
 import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.waste.WasteAccount;
@@ -53,9 +53,9 @@ public final class PlanAccount {
     private final IdentityAccount identities;
     private final CakeContents drying;
     private final WasteAccount waste;
-    private final LayerMakeUps names;
+    private final LayerMakeUpAccount names;
     private final Materials materials;
-    private final ExtractionSplits splits;
+    private final ExtractionSplitAccount splits;
 
     public PlanAccount(
             Run run,
@@ -74,9 +74,9 @@ public final class PlanAccount {
         this.identities = new IdentityAccount(run, substances, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow, amounts);
         this.waste = new WasteAccount(run, limits, substances, classes);
-        this.names = new LayerMakeUps(substances, flow);
+        this.names = new LayerMakeUpAccount(substances, flow);
         this.materials = new Materials(substances);
-        this.splits = new ExtractionSplits(run, substances, flow);
+        this.splits = new ExtractionSplitAccount(run, substances, flow);
     }
 
     /** What the planned entries lead to. */

@@ -16,7 +16,7 @@ import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.substances.Solvent;
-import workuptally.tally.amounts.AcidGases;
+import workuptally.tally.amounts.AcidGasAccount;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Substances;
@@ -271,7 +271,7 @@ public final class ReextractionAccount {
                     adjustment.acidMillimoles(),
                     strength,
                     gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
-                    adjustment.acidMillimoles() > 0 ? AcidGases.of(run, substances) : List.of(),
+                    adjustment.acidMillimoles() > 0 ? AcidGasAccount.of(run, substances) : List.of(),
                     portions
                             * portionMillilitres
                             * substances.densityGramsPerMillilitre(solvent).orElse(1));

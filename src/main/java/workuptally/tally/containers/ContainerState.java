@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.tally.amounts.Masses;
 import workuptally.tally.layers.LayerFlow;
-import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.LayerMakeUpAccount;
 
 /**
  * What a container holds at one point of its ledger.
@@ -23,7 +23,7 @@ public record ContainerState(Map<String, Double> grams, double millilitres, Opti
     /** Name of the components grouped as traces. */
     public static final String TRACES = "traces";
 
-    private static final Set<String> OUR_WORDS = Set.of(TRACES, LayerFlow.UNSTATED, LayerMakeUps.SALTS);
+    private static final Set<String> OUR_WORDS = Set.of(TRACES, LayerFlow.UNSTATED, LayerMakeUpAccount.SALTS);
 
     private static final int TENTHS_IN_ALL = 1000;
 
@@ -44,7 +44,7 @@ public record ContainerState(Map<String, Double> grams, double millilitres, Opti
 
     /** True for a name that is ours and no material: what is not stated, salts of neutralisation, traces put together. */
     public static boolean isOurWord(String name) {
-        return OUR_WORDS.contains(name.toLowerCase(Locale.ROOT)) || name.endsWith(LayerMakeUps.AS_SALT);
+        return OUR_WORDS.contains(name.toLowerCase(Locale.ROOT)) || name.endsWith(LayerMakeUpAccount.AS_SALT);
     }
 
     /** Share of the capacity, %. */

@@ -41,7 +41,8 @@ public final class NamedVolumes {
                 return solution / ofSolution.getAsDouble() - waterGrams / AqueousDensity.WATER_GRAMS_PER_MILLILITRE;
             }
         }
-        boolean salt = table.isPresent() || substances.solute(name).isPresent() || name.equals(LayerMakeUps.SALTS);
+        boolean salt =
+                table.isPresent() || substances.solute(name).isPresent() || name.equals(LayerMakeUpAccount.SALTS);
         return salt ? 0 : grams;
     }
 }

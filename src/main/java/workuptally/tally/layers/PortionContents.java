@@ -107,9 +107,10 @@ public final class PortionContents {
         Material material = charge.formula().isBlank()
                 ? atStrength(
                         charge.material(),
-                        charge.titreMolesPerLitre()
+                        charge.goods()
+                                .titreMolesPerLitre()
                                 .entered()
-                                .or(() -> charge.molarityMolesPerLitre().entered()))
+                                .or(() -> charge.goods().molarityMolesPerLitre().entered()))
                 : substances.material(charge.material(), charge.formula());
         return presents(charge.material(), material, millimoles, Optional.of(charge));
     }

@@ -237,8 +237,8 @@ public final class SeriesAccount {
         Map<String, Material> sums = new LinkedHashMap<>();
         for (RunTally run : runs) {
             for (Charge charge : run.run().charges()) {
-                Optional<Amount> planned = charge.planned();
-                Optional<Amount> actual = charge.actual();
+                Optional<Amount> planned = charge.quantity().planned();
+                Optional<Amount> actual = charge.quantity().actual();
                 if (planned.isEmpty()
                         || actual.isEmpty()
                         || planned.get().dimension() != actual.get().dimension()) {

@@ -60,7 +60,8 @@ final class BalanceEntries {
 
     private void charge(Charge charge) {
         String of = " of " + charge.material();
-        charge.actual()
+        charge.quantity()
+                .actual()
                 .filter(a -> a.dimension() != Dimension.EQUIVALENTS)
                 .ifPresent(a -> add(
                         charge.row(),
@@ -70,10 +71,22 @@ final class BalanceEntries {
                         a.dimension() == Dimension.VOLUME ? Sort.LIQUID : Sort.AMOUNT,
                         ""));
         add(charge.row(), Headings.MOLAR_MASS, charge.molarMassGramsPerMole(), "molar mass" + of, Sort.MOLAR_MASS, "");
-        add(charge.row(), Headings.ASSAY, charge.assayPercent(), "assay" + of, Sort.PERCENT, "");
-        add(charge.row(), Headings.MOLARITY, charge.molarityMolesPerLitre(), "molarity" + of, Sort.STRENGTH, "");
-        add(charge.row(), Headings.TITRE, charge.titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
-        add(charge.row(), Headings.DENSITY, charge.densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+        add(charge.row(), Headings.ASSAY, charge.goods().assayPercent(), "assay" + of, Sort.PERCENT, "");
+        add(
+                charge.row(),
+                Headings.MOLARITY,
+                charge.goods().molarityMolesPerLitre(),
+                "molarity" + of,
+                Sort.STRENGTH,
+                "");
+        add(charge.row(), Headings.TITRE, charge.goods().titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
+        add(
+                charge.row(),
+                Headings.DENSITY,
+                charge.goods().densityGramsPerMillilitre(),
+                "density" + of,
+                Sort.DENSITY,
+                "");
     }
 
     private void step(Step step) {
@@ -115,11 +128,14 @@ final class BalanceEntries {
         return Stream.of(
                         run.charges().stream()
                                 .flatMap(c -> Stream.of(
-                                        c.actual().map(a -> a.value()).orElse(Field.NoNumber.BLANK),
+                                        c.quantity()
+                                                .actual()
+                                                .map(a -> a.value())
+                                                .orElse(Field.NoNumber.BLANK),
                                         c.molarMassGramsPerMole(),
-                                        c.assayPercent(),
-                                        c.densityGramsPerMillilitre(),
-                                        c.molarityMolesPerLitre())),
+                                        c.goods().assayPercent(),
+                                        c.goods().densityGramsPerMillilitre(),
+                                        c.goods().molarityMolesPerLitre())),
                         run.steps().stream()
                                 .flatMap(s -> Stream.of(
                                         s.added().volumeMillilitres(),

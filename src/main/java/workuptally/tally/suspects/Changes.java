@@ -62,37 +62,20 @@ record Changes(
      */
     record ProductFormula(RowPlace row, String formula) {}
 
+    private Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swapped) {
+        this(numbers, dimension, swapped, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
     static Changes of(List<Number> numbers) {
-        return new Changes(
-                numbers,
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return new Changes(numbers, Optional.empty(), List.of());
     }
 
     static Changes ofUnit(RowPlace row, Dimension dimension) {
-        return new Changes(
-                List.of(),
-                Optional.of(new Unit(row, dimension)),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return new Changes(List.of(), Optional.of(new Unit(row, dimension)), List.of());
     }
 
     static Changes ofLabels(String one, String other) {
-        return new Changes(
-                List.of(),
-                Optional.empty(),
-                List.of(one, other),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return new Changes(List.of(), Optional.empty(), List.of(one, other));
     }
 
     static Changes without(String layer) {
@@ -213,19 +196,26 @@ record Changes(
                         c.formula(),
                         at(c.row(), Headings.MOLAR_MASS, c.molarMassGramsPerMole()),
                         c.coefficient(),
-                        c.planned(),
-                        c.actual().map(a -> amount(c, a, otherUnit)),
-                        c.statedMillimoles(),
-                        c.statedEquivalents(),
-                        at(c.row(), Headings.ASSAY, c.assayPercent()),
-                        at(c.row(), Headings.MOLARITY, c.molarityMolesPerLitre()),
-                        at(c.row(), Headings.TITRE, c.titreMolesPerLitre()),
-                        c.titreDate(),
-                        at(c.row(), Headings.DENSITY, c.densityGramsPerMillilitre()),
-                        c.assayUncertaintyPercent(),
-                        c.titreUncertaintyPercent(),
-                        c.supplierLot(),
+                        new Charge.Quantity(
+                                c.quantity().planned(),
+                                c.quantity().actual().map(a -> amount(c, a, otherUnit)),
+                                c.quantity().statedMillimoles(),
+                                c.quantity().statedEquivalents()),
+                        goods(c.goods(), c.row()),
+                        c.reading(),
                         c.row());
+    }
+
+    private Charge.Goods goods(Charge.Goods g, RowPlace row) {
+        return new Charge.Goods(
+                at(row, Headings.ASSAY, g.assayPercent()),
+                g.assayUncertaintyPercent(),
+                at(row, Headings.MOLARITY, g.molarityMolesPerLitre()),
+                at(row, Headings.TITRE, g.titreMolesPerLitre()),
+                g.titreUncertaintyPercent(),
+                g.titreDate(),
+                at(row, Headings.DENSITY, g.densityGramsPerMillilitre()),
+                g.supplierLot());
     }
 
     private Amount amount(Charge charge, Amount typed, boolean otherUnit) {

@@ -170,13 +170,16 @@ final class EntryChecks {
     }
 
     private static Optional<Check> plan(Charge charge) {
-        if (charge.planned().isEmpty()
-                || charge.actual().isEmpty()
-                || charge.planned().get().dimension() != charge.actual().get().dimension()) {
+        if (charge.quantity().planned().isEmpty()
+                || charge.quantity().actual().isEmpty()
+                || charge.quantity().planned().get().dimension()
+                        != charge.quantity().actual().get().dimension()) {
             return Optional.empty();
         }
-        Optional<Entered> planned = charge.planned().get().value().entered().filter(p -> p.value() > 0);
-        return charge.actual()
+        Optional<Entered> planned =
+                charge.quantity().planned().get().value().entered().filter(p -> p.value() > 0);
+        return charge.quantity()
+                .actual()
                 .get()
                 .value()
                 .entered()

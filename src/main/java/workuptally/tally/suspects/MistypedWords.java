@@ -52,8 +52,8 @@ final class MistypedWords {
 
     /** A liquid's amount in mL that was typed as g, or the other way round. */
     private static Optional<Hypothesis> unit(Charge charge) {
-        Optional<Amount> actual = charge.actual();
-        OptionalDouble density = charge.densityGramsPerMillilitre().entered().stream()
+        Optional<Amount> actual = charge.quantity().actual();
+        OptionalDouble density = charge.goods().densityGramsPerMillilitre().entered().stream()
                 .mapToDouble(Entered::value)
                 .findFirst();
         if (actual.isEmpty() || actual.get().value().entered().isEmpty() || density.isEmpty()) {
@@ -129,10 +129,13 @@ final class MistypedWords {
     /** Two rows of one charge: the same material and amount, to the last digit. */
     private static Optional<Hypothesis> twice(Charge first, Charge second) {
         boolean alike = first.material().equalsIgnoreCase(second.material())
-                && first.actual().isPresent()
-                && second.actual().isPresent()
-                && first.actual().get().dimension() == second.actual().get().dimension()
-                && same(first.actual().get().value(), second.actual().get().value());
+                && first.quantity().actual().isPresent()
+                && second.quantity().actual().isPresent()
+                && first.quantity().actual().get().dimension()
+                        == second.quantity().actual().get().dimension()
+                && same(
+                        first.quantity().actual().get().value(),
+                        second.quantity().actual().get().value());
         return alike
                 ? Optional.of(new Hypothesis(
                         Changes.withoutCharge(second.row()),

@@ -193,8 +193,12 @@ public final class MetricsAccount {
     private Optional<MeasuredValue> reactantGrams(List<ChargeAmount> amounts) {
         List<MeasuredValue> reactants = new ArrayList<>();
         for (ChargeAmount amount : stoichiometric(amounts)) {
-            boolean solution = amount.charge().molarityMolesPerLitre().entered().isPresent()
-                    || amount.charge().titreMolesPerLitre().entered().isPresent();
+            boolean solution = amount.charge()
+                            .goods()
+                            .molarityMolesPerLitre()
+                            .entered()
+                            .isPresent()
+                    || amount.charge().goods().titreMolesPerLitre().entered().isPresent();
             Optional<MeasuredValue> grams = amount.massGrams();
             if (solution) {
                 grams = amount.molarMassGramsPerMole().isEmpty()

@@ -1,6 +1,5 @@
 package workuptally.tally.waste;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.reference.substances.Solvent;
@@ -61,23 +61,92 @@ public final class SolventAccount {
         Grams workup = new Grams();
         Grams purification = new Grams();
         additions.forEach(a -> (a.purification() ? purification : workup).add(materials.of(a)));
-        Distilled distilled = new Distilled();
-        Distilled distilledAfter = new Distilled();
-        Grams inLayers = new Grams();
-        Grams onCakes = new Grams();
-        Grams inLiquors = new Grams();
-        for (LayerTally layer : layers) {
+        Taken taken = new Taken(cakes, flow);
+        layers.forEach(taken::add);
+        flow.unlabelledPhases().forEach(phase -> taken.inLayers.add(flow.portion(phase.name())));
+        Grams inLots = inLots(lots, lotContents);
+        Map<String, Integer> missing = missing(amounts, additions);
+        Set<String> solvents = new LinkedHashSet<>(charged.names());
+        solvents.addAll(missing.keySet());
+        solvents.addAll(workup.names());
+        solvents.addAll(purification.names());
+        return solvents.stream()
+                .map(solvent -> use(
+                        solvent,
+                        charged.of(solvent),
+                        workup.of(solvent),
+                        purification.of(solvent),
+                        inLots.of(solvent),
+                        taken,
+                        missing.getOrDefault(solvent, 0)))
+                .toList();
+    }
+
+    private SolventUse use(
+            String solvent,
+            double chargedGrams,
+            double workupGrams,
+            double purificationGrams,
+            double inLotsGrams,
+            Taken taken,
+            int missing) {
+        double in = chargedGrams + workupGrams;
+        // of what was distilled off, what the workup cannot have given belongs to the purification
+        Distilled.Part back = taken.distilled.of(solvent).upTo(in);
+        double known = back.grams() + taken.onCakes.of(solvent) + inLotsGrams;
+        double left = Math.max(0, in - known);
+        Distilled.Part backAfter = taken.distilledAfter
+                .of(solvent)
+                .plus(taken.distilled.of(solvent).minus(back))
+                .upTo(purificationGrams);
+        return SolventUse.balanced(
+                solvent,
+                substances.solvent(solvent).flatMap(Solvent::cas),
+                chargedGrams,
+                workupGrams,
+                new SolventUse.Purification(
+                        purificationGrams,
+                        backAfter.reuseGrams(),
+                        backAfter.otherGrams(),
+                        Math.min(taken.inLiquors.of(solvent), purificationGrams - backAfter.grams())),
+                back.reuseGrams(),
+                back.otherGrams(),
+                Math.min(taken.inLayers.of(solvent), left),
+                taken.onCakes.of(solvent),
+                inLotsGrams,
+                substances.densityGramsPerMillilitre(solvent).orElse(1),
+                missing);
+    }
+
+    /** Where the layers took the solvents of workup and purification. */
+    private final class Taken {
+        private final Distilled distilled = new Distilled();
+        private final Distilled distilledAfter = new Distilled();
+        private final Grams inLayers = new Grams();
+        private final Grams onCakes = new Grams();
+        private final Grams inLiquors = new Grams();
+        private final List<DryingCake> cakes;
+        private final LayerFlow flow;
+
+        Taken(List<DryingCake> cakes, LayerFlow flow) {
+            this.cakes = cakes;
+            this.flow = flow;
+        }
+
+        void add(LayerTally layer) {
+            if (!layer.terminal()) {
+                return;
+            }
             Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
             // what is set aside to be used again is so whatever word stands under Phase
             boolean distillate = phase == Layer.Phase.DISTILLATE || phase != Layer.Phase.SOLID && isToReuse(layer);
-            if (layer.terminal() && !layer.endsWorkup()) {
+            if (!layer.endsWorkup()) {
                 if (distillate) {
                     distilledAfter.add(layer, flow);
                 } else {
                     inLiquors.add(flow.portion(layer.label()));
                 }
-            }
-            if (layer.terminal() && layer.endsWorkup() && !layer.isLost()) {
+            } else if (!layer.isLost()) {
                 if (distillate) {
                     distilled.add(layer, flow);
                 } else if (phase == Layer.Phase.SOLID) {
@@ -87,44 +156,6 @@ public final class SolventAccount {
                 }
             }
         }
-        flow.unlabelledPhases().forEach(phase -> inLayers.add(flow.portion(phase.name())));
-        Grams inLots = inLots(lots, lotContents);
-        Map<String, Integer> missing = missing(amounts, additions);
-        Set<String> solvents = new LinkedHashSet<>(charged.names());
-        solvents.addAll(missing.keySet());
-        solvents.addAll(workup.names());
-        solvents.addAll(purification.names());
-        List<SolventUse> uses = new ArrayList<>();
-        for (String solvent : solvents) {
-            double in = charged.of(solvent) + workup.of(solvent);
-            // of what was distilled off, what the workup cannot have given belongs to the purification
-            Distilled.Part back = distilled.of(solvent).upTo(in);
-            double known = back.grams() + onCakes.of(solvent) + inLots.of(solvent);
-            double left = Math.max(0, in - known);
-            double purified = purification.of(solvent);
-            Distilled.Part backAfter = distilledAfter
-                    .of(solvent)
-                    .plus(distilled.of(solvent).minus(back))
-                    .upTo(purified);
-            uses.add(SolventUse.balanced(
-                    solvent,
-                    substances.solvent(solvent).flatMap(Solvent::cas),
-                    charged.of(solvent),
-                    workup.of(solvent),
-                    new SolventUse.Purification(
-                            purified,
-                            backAfter.reuseGrams(),
-                            backAfter.otherGrams(),
-                            Math.min(inLiquors.of(solvent), purified - backAfter.grams())),
-                    back.reuseGrams(),
-                    back.otherGrams(),
-                    Math.min(inLayers.of(solvent), left),
-                    onCakes.of(solvent),
-                    inLots.of(solvent),
-                    substances.densityGramsPerMillilitre(solvent).orElse(1),
-                    missing.getOrDefault(solvent, 0)));
-        }
-        return uses;
     }
 
     /** How many charges and additions of each solvent have no amount: not zero, but not known. */
@@ -132,7 +163,11 @@ public final class SolventAccount {
         Map<String, Integer> missing = new LinkedHashMap<>();
         amounts.stream()
                 .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())
-                .flatMap(a -> materials.organicSolvent(a.charge()).stream())
+                .filter(a -> a.charge()
+                        .role()
+                        .filter(r -> r == Charge.Role.SUBSTRATE)
+                        .isEmpty())
+                .flatMap(a -> materials.organicSolvent(a.charge().material()).stream())
                 .forEach(name -> missing.merge(name, 1, Integer::sum));
         additions.stream()
                 .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())

@@ -46,7 +46,7 @@ class OwnListReadingTest {
     }
 
     private static double actual(Charge charge, Dimension dimension) {
-        Amount amount = charge.actual().orElseThrow();
+        Amount amount = charge.quantity().actual().orElseThrow();
         assertEquals(dimension, amount.dimension());
         return amount.value().entered().orElseThrow().value();
     }
@@ -60,7 +60,7 @@ class OwnListReadingTest {
         assertEquals(1.5, actual(book.runs().get(1).charges().get(0), Dimension.VOLUME), 1e-12);
         assertEquals(0.1, actual(book.runs().get(2).charges().get(0), Dimension.MASS), 1e-12);
         assertEquals(1, book.runs().get(2).charges().size());
-        assertTrue(book.runs().get(3).charges().get(0).actual().isEmpty());
+        assertTrue(book.runs().get(3).charges().get(0).quantity().actual().isEmpty());
     }
 
     @Test
@@ -182,6 +182,7 @@ class OwnListReadingTest {
                 .get(1)
                 .charges()
                 .get(0)
+                .quantity()
                 .actual()
                 .orElseThrow()
                 .value()

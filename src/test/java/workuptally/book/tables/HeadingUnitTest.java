@@ -66,7 +66,7 @@ class HeadingUnitTest {
                 .book();
         assertEquals(List.of("unit-contradiction"), codes(book));
         List<Field> values = book.runs().get(0).charges().stream()
-                .map(c -> c.actual().orElseThrow().value())
+                .map(c -> c.quantity().actual().orElseThrow().value())
                 .toList();
         assertTrue(values.get(0).isUnreadable());
         assertEquals(7, values.get(1).entered().orElseThrow().value(), 1e-12);

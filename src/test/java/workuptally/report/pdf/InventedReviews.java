@@ -718,18 +718,10 @@ public final class InventedReviews {
                 "C5H12O",
                 BLANK,
                 number(1),
-                Optional.of(new Amount(number(8.82), Dimension.MASS, "g")),
-                Optional.empty(),
-                BLANK,
-                BLANK,
-                number(99),
-                BLANK,
-                BLANK,
-                Optional.empty(),
-                number(0.81),
-                BLANK,
-                BLANK,
-                "",
+                new Charge.Quantity(
+                        Optional.of(new Amount(number(8.82), Dimension.MASS, "g")), Optional.empty(), BLANK, BLANK),
+                new Charge.Goods(number(99), BLANK, BLANK, BLANK, BLANK, Optional.empty(), number(0.81), ""),
+                Charge.Reading.READ,
                 ROW);
         RunTally tally = new RunTally(
                 run(id, "Isopentyl acetate by acid-catalysed esterification", Run.Status.PLANNED, List.of(product)),

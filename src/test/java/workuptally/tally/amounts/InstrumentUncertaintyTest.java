@@ -182,7 +182,7 @@ class InstrumentUncertaintyTest {
                 .run()
                 .charges()
                 .get(1);
-        Amount amount = charge.actual().orElseThrow();
+        Amount amount = charge.quantity().actual().orElseThrow();
         assertEquals(0.002887, DEFAULTS.amount(amount, amount.value().entered().orElseThrow()), 1e-6);
     }
 

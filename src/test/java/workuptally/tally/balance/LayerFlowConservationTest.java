@@ -25,7 +25,7 @@ import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.Additions;
+import workuptally.tally.layers.AdditionAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.Materials;
@@ -110,7 +110,8 @@ class LayerFlowConservationTest {
         for (Run run : book.runs()) {
             RunTally tally = tallying.tally(run);
             LayerGraph graph = LayerGraph.of(run);
-            List<Addition> additions = new Additions(run, new Readings(), book.limits(), graph, substances).list();
+            List<Addition> additions =
+                    new AdditionAccount(run, new Readings(), book.limits(), graph, substances).list();
             LayerFlow flow = LayerFlow.of(run, substances, tally.amounts(), additions, tally.layers());
             Map<String, Double> in = new LinkedHashMap<>();
             tally.amounts().forEach(a -> add(in, materials.of(a)));

@@ -266,7 +266,7 @@ class CakeContentsTest {
         LayerGraph graph = LayerGraph.of(tally.run());
         Substances substances = SmallBook.substances();
         List<Addition> additions =
-                new Additions(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
+                new AdditionAccount(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
         LayerFlow flow = LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
         return new CakeContents(tally.run(), substances, graph, flow, tally.amounts()).of(tally.layers(), tally.lots());
     }

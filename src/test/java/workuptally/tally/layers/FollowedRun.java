@@ -21,7 +21,7 @@ record FollowedRun(RunTally tally, Substances substances, LayerGraph graph, List
         Substances substances = SmallBook.substances();
         LayerGraph graph = LayerGraph.of(tally.run());
         List<Addition> additions =
-                new Additions(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
+                new AdditionAccount(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
         return new FollowedRun(
                 tally,
                 substances,

@@ -135,7 +135,7 @@ class LayerFlowTest {
     private static LayerFlow flow(SmallBook book) {
         RunTally tally = book.tally();
         Substances substances = SmallBook.substances();
-        List<Addition> additions = new Additions(
+        List<Addition> additions = new AdditionAccount(
                         tally.run(), new Readings(), Limits.defaults(), LayerGraph.of(tally.run()), substances)
                 .list();
         return LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());

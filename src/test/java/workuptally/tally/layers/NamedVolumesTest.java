@@ -28,7 +28,7 @@ class NamedVolumesTest {
     @Test
     void aSaltWithoutATableAddsNothingAndAnythingElseAMillilitreForAGram() {
         assertEquals(90 / 0.9982, millilitres(Map.of("caesium carbonate", 10.0, "water", 90.0)), 0.01);
-        assertEquals(0, millilitres(Map.of(LayerMakeUps.SALTS, 10.0)), 0);
+        assertEquals(0, millilitres(Map.of(LayerMakeUpAccount.SALTS, 10.0)), 0);
         assertEquals(12, millilitres(Map.of("benzocaine", 12.0)), 1e-9);
     }
 }

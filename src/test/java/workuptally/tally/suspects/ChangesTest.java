@@ -116,9 +116,10 @@ class ChangesTest {
         assertEquals(
                 List.of(Dimension.VOLUME, Dimension.MASS),
                 changed.charges().stream()
-                        .map(c -> c.actual().orElseThrow().dimension())
+                        .map(c -> c.quantity().actual().orElseThrow().dimension())
                         .toList());
-        assertEquals("g", changed.charges().get(0).actual().orElseThrow().unitAsTyped());
+        assertEquals(
+                "g", changed.charges().get(0).quantity().actual().orElseThrow().unitAsTyped());
     }
 
     @Test

@@ -7,15 +7,18 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
@@ -39,61 +42,78 @@ public final class AssayImpossible implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        Map<String, Sum> sums = new LinkedHashMap<>();
-        for (Lot lot : tally.run().lots()) {
-            lot.assayPercent()
-                    .entered()
-                    .filter(AssayImpossible::isNumber)
-                    .ifPresent(a -> sums.put(
-                            lot.label(),
-                            sums.getOrDefault(lot.label(), new Sum(a.place()))
-                                    .plus(
-                                            tally.run().countsAs(lot.product()),
-                                            a.value(),
-                                            lot.relativeStandardUncertaintyPercent()
-                                                    .entered()
-                                                    .map(Entered::value)
-                                                    .orElse(book.limits().value(Limit.ASSAY_OTHER)))));
-        }
-        for (Assay assay : tally.run().assays()) {
-            boolean massPercent =
-                    assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
-            if (massPercent) {
-                assay.result().entered().filter(AssayImpossible::isNumber).ifPresent(r -> {
-                    Sum sum = sums.getOrDefault(assay.sample(), new Sum(r.place()));
-                    sums.put(
-                            assay.sample(),
-                            sum.plus(
-                                    tally.run().countsAs(assay.substance()),
-                                    r.value(),
-                                    assay.relativeStandardUncertaintyPercent()
-                                            .entered()
-                                            .map(Entered::value)
-                                            .orElse(book.limits().value(Limit.ASSAY_OTHER))));
-                });
-            }
-        }
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
-        sums.forEach((sample, sum) -> {
+        sums(tally.run(), book.limits()).forEach((sample, sum) -> {
             if (sum.percent()
                     > Math.max(substances.value(Threshold.ASSAY_MOST), 100 + factor * Math.sqrt(sum.variance()))) {
-                findings.add(
-                        FindingCode.ASSAY_SUM_IMPOSSIBLE,
-                        Severity.CHECK,
-                        sum.place(),
-                        Phrase.of(
-                                "{}: {} add up to {} w/w",
-                                sample,
-                                String.join(" + ", sum.parts()),
-                                Figure.decimals(sum.percent(), 1, "%")),
-                        Phrase.of(
-                                "{} at most, and no more than 100 % + U",
-                                Figure.brief(substances.value(Threshold.ASSAY_MOST), "%")),
-                        FindingList.PRACTICE,
-                        Phrase.of("Check units, weighing of the standard and whether a result is area %."));
+                tooMuch(findings, sample, sum);
             }
         });
         return findings.list();
+    }
+
+    /** Mass per cent of all that was assayed in each lot and sample, by its label. */
+    private static Map<String, Sum> sums(Run run, Limits limits) {
+        Map<String, Sum> sums = new LinkedHashMap<>();
+        for (Lot lot : run.lots()) {
+            add(
+                    sums,
+                    lot.label(),
+                    lot.assayPercent(),
+                    lot.product(),
+                    lot.relativeStandardUncertaintyPercent(),
+                    run,
+                    limits);
+        }
+        for (Assay assay : run.assays()) {
+            if (assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()) {
+                add(
+                        sums,
+                        assay.sample(),
+                        assay.result(),
+                        assay.substance(),
+                        assay.relativeStandardUncertaintyPercent(),
+                        run,
+                        limits);
+            }
+        }
+        return sums;
+    }
+
+    private static void add(
+            Map<String, Sum> sums,
+            String sample,
+            Field result,
+            String substance,
+            Field relativePercent,
+            Run run,
+            Limits limits) {
+        result.entered().filter(AssayImpossible::isNumber).ifPresent(percent -> {
+            Sum sum = sums.getOrDefault(sample, new Sum(percent.place()));
+            sums.put(
+                    sample,
+                    sum.plus(
+                            run.countsAs(substance),
+                            percent.value(),
+                            relativePercent.entered().map(Entered::value).orElse(limits.value(Limit.ASSAY_OTHER))));
+        });
+    }
+
+    private void tooMuch(FindingList findings, String sample, Sum sum) {
+        findings.add(
+                FindingCode.ASSAY_SUM_IMPOSSIBLE,
+                Severity.CHECK,
+                sum.place(),
+                Phrase.of(
+                        "{}: {} add up to {} w/w",
+                        sample,
+                        String.join(" + ", sum.parts()),
+                        Figure.decimals(sum.percent(), 1, "%")),
+                Phrase.of(
+                        "{} at most, and no more than 100 % + U",
+                        Figure.brief(substances.value(Threshold.ASSAY_MOST), "%")),
+                FindingList.PRACTICE,
+                Phrase.of("Check units, weighing of the standard and whether a result is area %."));
     }
 
     private static boolean isNumber(Entered entered) {

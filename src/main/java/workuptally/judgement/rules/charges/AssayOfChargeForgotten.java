@@ -49,11 +49,11 @@ public final class AssayOfChargeForgotten implements RunRule {
             Optional<String> usual = part.row().flatMap(MaterialRow::usualForm).filter(this::isNotPure);
             boolean solution = part.strength().isPresent()
                     || part.massPercent().isPresent()
-                    || charge.molarityMolesPerLitre().entered().isPresent()
-                    || charge.titreMolesPerLitre().entered().isPresent();
-            Optional<Entered> assay = charge.assayPercent().entered();
+                    || charge.goods().molarityMolesPerLitre().entered().isPresent()
+                    || charge.goods().titreMolesPerLitre().entered().isPresent();
+            Optional<Entered> assay = charge.goods().assayPercent().entered();
             boolean takenAsPure = assay.map(a -> a.value() >= substances.value(Threshold.ASSAY_PURE))
-                    .orElse(charge.assayPercent().isBlank());
+                    .orElse(charge.goods().assayPercent().isBlank());
             if (usual.isPresent() && !solution && takenAsPure) {
                 findings.add(
                         FindingCode.CHARGE_ASSAY_FORGOTTEN,

@@ -36,7 +36,7 @@ public final class ChargeTwice implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         Map<Weighed, Charge> first = new HashMap<>();
         for (Charge charge : tally.run().charges()) {
-            Optional<Weighed> weighed = charge.actual().flatMap(amount -> weighed(charge, amount));
+            Optional<Weighed> weighed = charge.quantity().actual().flatMap(amount -> weighed(charge, amount));
             Charge earlier = weighed.map(w -> first.putIfAbsent(w, charge)).orElse(null);
             if (earlier != null) {
                 findings.add(
@@ -64,6 +64,6 @@ public final class ChargeTwice implements RunRule {
                         charge.role(),
                         v,
                         amount.dimension(),
-                        charge.supplierLot().strip().toLowerCase(Locale.ROOT)));
+                        charge.goods().supplierLot().strip().toLowerCase(Locale.ROOT)));
     }
 }

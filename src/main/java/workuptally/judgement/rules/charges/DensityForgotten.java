@@ -56,7 +56,7 @@ public final class DensityForgotten implements RunRule {
                         "n = V·ρ·w/M",
                         Phrase.of("Enter the density from the label or the safety data sheet."));
             }
-            charge.densityGramsPerMillilitre().entered().ifPresent(d -> judgeDensity(findings, charge, d));
+            charge.goods().densityGramsPerMillilitre().entered().ifPresent(d -> judgeDensity(findings, charge, d));
             if (massEqualsVolume(charge)) {
                 findings.add(
                         FindingCode.MASS_EQUALS_VOLUME,
@@ -107,8 +107,9 @@ public final class DensityForgotten implements RunRule {
     }
 
     private static boolean massEqualsVolume(Charge charge) {
-        return charge.planned()
-                .flatMap(p -> charge.actual().map(a -> differInDimension(p, a) && sameNumber(p, a)))
+        return charge.quantity()
+                .planned()
+                .flatMap(p -> charge.quantity().actual().map(a -> differInDimension(p, a) && sameNumber(p, a)))
                 .orElse(false);
     }
 

@@ -15,6 +15,7 @@ import workuptally.material.Material;
 import workuptally.material.State;
 import workuptally.material.Substance;
 import workuptally.model.Book;
+import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
@@ -50,13 +51,14 @@ public final class MaterialUnlisted implements BookRule {
     @Override
     public List<Finding> judge(Book book, List<RunTally> tallies) {
         Map<String, Met> met = new LinkedHashMap<>();
+        Set<Place> nameless = namelessCharges(book);
         RunMaterial.ofBook(book, substances).forEach((run, materials) -> {
             for (RunMaterial material : materials) {
                 // A liquid of a step that no table has is a finding of its own, which says this too.
                 boolean said = material.stepLiquid()
                         && material.material().parts().size() == 1
                         && !material.material().isAmbiguous();
-                if (material.isUnjudged() && !said) {
+                if (material.isUnjudged() && !said && !nameless.contains(material.place())) {
                     met.computeIfAbsent(
                                     material.written().toLowerCase(Locale.ROOT),
                                     name -> new Met(
@@ -100,6 +102,15 @@ public final class MaterialUnlisted implements BookRule {
         List<Finding> findings = new ArrayList<>();
         met.values().forEach(each -> findings.add(finding(each)));
         return List.copyOf(findings);
+    }
+
+    /** Charges whose rows were left out: the rows are asked about, and have no name to ask about. */
+    private static Set<Place> namelessCharges(Book book) {
+        return book.runs().stream()
+                .flatMap(run -> run.charges().stream())
+                .filter(charge -> charge.reading() == Charge.Reading.LEFT_OUT)
+                .map(charge -> charge.row().at("Material"))
+                .collect(Collectors.toSet());
     }
 
     private Finding finding(Met met) {

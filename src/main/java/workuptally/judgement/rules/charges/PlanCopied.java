@@ -38,7 +38,9 @@ public final class PlanCopied implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         List<Charge> both = tally.run().charges().stream()
-                .filter(c -> c.planned().isPresent() && c.actual().isPresent() && isWeighed(c))
+                .filter(c -> c.quantity().planned().isPresent()
+                        && c.quantity().actual().isPresent()
+                        && isWeighed(c))
                 .toList();
         if (both.size() >= substances.value(Threshold.PLAN_COPIED_LINES)
                 && both.stream().allMatch(PlanCopied::isSame)) {
@@ -56,7 +58,7 @@ public final class PlanCopied implements RunRule {
 
     /** Weighed to 10 mg or finer: volumes and round masses are met exactly at the bench. */
     private static boolean isWeighed(Charge charge) {
-        Amount actual = charge.actual().orElseThrow();
+        Amount actual = charge.quantity().actual().orElseThrow();
         return actual.dimension() == Dimension.MASS
                 && actual.value()
                         .entered()
@@ -65,8 +67,8 @@ public final class PlanCopied implements RunRule {
     }
 
     private static boolean isSame(Charge charge) {
-        Amount planned = charge.planned().orElseThrow();
-        Amount actual = charge.actual().orElseThrow();
+        Amount planned = charge.quantity().planned().orElseThrow();
+        Amount actual = charge.quantity().actual().orElseThrow();
         Optional<String> typed = planned.value().entered().map(Entered::asTyped);
         return typed.isPresent()
                 && typed.equals(actual.value().entered().map(Entered::asTyped))

@@ -32,8 +32,9 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (Charge charge : tally.run().charges()) {
-            boolean recovered = substances.isRecovered(charge.material(), charge.supplierLot());
-            if (recovered && charge.assayPercent().isBlank()) {
+            boolean recovered =
+                    substances.isRecovered(charge.material(), charge.goods().supplierLot());
+            if (recovered && charge.goods().assayPercent().isBlank()) {
                 findings.add(
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,

@@ -29,8 +29,8 @@ public final class SolventAmountMissing implements RunRule {
         }
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
-            boolean blank =
-                    charge.actual().isEmpty() && charge.statedMillimoles().isBlank();
+            boolean blank = charge.quantity().actual().isEmpty()
+                    && charge.quantity().statedMillimoles().isBlank();
             boolean known =
                     amount.massGrams().isPresent() || amount.volumeMillilitres().isPresent();
             if (amount.isSolvent() && blank && !known) {

@@ -42,7 +42,8 @@ public final class StatedAmountDiffers implements RunRule {
         Optional<MeasuredValue> one = OneEquivalent.of(tally.amounts());
         for (ChargeAmount amount : tally.amounts()) {
             one.ifPresent(reference -> equivalents(findings, amount, reference));
-            Optional<Entered> stated = amount.charge().statedMillimoles().entered();
+            Optional<Entered> stated =
+                    amount.charge().quantity().statedMillimoles().entered();
             Optional<MeasuredValue> own = amount.amountMillimoles();
             if (stated.isPresent() && own.isPresent() && !amount.planned() && differs(stated.get(), own.get())) {
                 findings.add(
@@ -64,7 +65,8 @@ public final class StatedAmountDiffers implements RunRule {
     }
 
     private void equivalents(FindingList findings, ChargeAmount amount, MeasuredValue reference) {
-        Optional<Entered> stated = amount.charge().statedEquivalents().entered();
+        Optional<Entered> stated =
+                amount.charge().quantity().statedEquivalents().entered();
         Optional<MeasuredValue> own = amount.amountMillimoles()
                 .filter(n -> reference.value() > 0 && n != reference)
                 .map(n -> n.over(reference));

@@ -42,8 +42,9 @@ public final class TitreDiffers implements RunRule {
         double notePercent = book.limits().value(Limit.TITRE_BELOW_LABEL);
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
-            Optional<Entered> label = charge.molarityMolesPerLitre().entered().filter(e -> e.value() > 0);
-            Optional<Entered> titre = charge.titreMolesPerLitre().entered();
+            Optional<Entered> label =
+                    charge.goods().molarityMolesPerLitre().entered().filter(e -> e.value() > 0);
+            Optional<Entered> titre = charge.goods().titreMolesPerLitre().entered();
             if (label.isPresent() && titre.isPresent()) {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
             } else if (label.isPresent() && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {

@@ -40,8 +40,14 @@ public final class UnitSlip implements RunRule {
         double one = OneEquivalent.of(tally.amounts()).map(MeasuredValue::value).orElse(0.0);
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
-            if (charge.planned().isPresent() && charge.actual().isPresent()) {
-                judge(findings, amount, charge.planned().get(), charge.actual().get(), one);
+            if (charge.quantity().planned().isPresent()
+                    && charge.quantity().actual().isPresent()) {
+                judge(
+                        findings,
+                        amount,
+                        charge.quantity().planned().get(),
+                        charge.quantity().actual().get(),
+                        one);
             }
         }
         return findings.list();

@@ -24,7 +24,7 @@ record LiquidsOfRun(double lowGramsPerMillilitre, double highGramsPerMillilitre)
     static Optional<LiquidsOfRun> of(Run run, Substances substances) {
         List<Double> densities = new ArrayList<>();
         for (Charge charge : run.charges()) {
-            add(densities, charge.densityGramsPerMillilitre(), charge.material(), substances);
+            add(densities, charge.goods().densityGramsPerMillilitre(), charge.material(), substances);
         }
         for (Step step : run.steps()) {
             add(

@@ -98,14 +98,16 @@ public final class AmountsSection {
     }
 
     private static Optional<Amount> amount(ChargeAmount amount) {
-        return amount.planned() ? amount.charge().planned() : amount.charge().actual();
+        return amount.planned()
+                ? amount.charge().quantity().planned()
+                : amount.charge().quantity().actual();
     }
 
     private static Optional<Live> strength(Charge charge) {
         return LiveEntries.of(
-                charge.titreMolesPerLitre().entered().isPresent()
-                        ? charge.titreMolesPerLitre()
-                        : charge.molarityMolesPerLitre());
+                charge.goods().titreMolesPerLitre().entered().isPresent()
+                        ? charge.goods().titreMolesPerLitre()
+                        : charge.goods().molarityMolesPerLitre());
     }
 
     /** As weighed; of a volume by its density, as typed or as the tables have it. */
@@ -113,7 +115,7 @@ public final class AmountsSection {
         Optional<Live> byDensity = amount(amount)
                 .filter(a -> a.dimension() == Dimension.VOLUME)
                 .flatMap(a -> LiveEntries.of(a.value()))
-                .flatMap(volume -> LiveEntries.of(amount.charge().densityGramsPerMillilitre())
+                .flatMap(volume -> LiveEntries.of(amount.charge().goods().densityGramsPerMillilitre())
                         .map(density -> Live.times(volume, density)));
         return byDensity.or(() -> amount.massGrams().flatMap(grams -> LiveEntries.massGrams(amount, grams.value())));
     }
@@ -131,7 +133,7 @@ public final class AmountsSection {
         return new Cell.Number(
                 percent,
                 Cell.Number.AS_COLUMN,
-                LiveEntries.of(amount.charge().assayPercent())
+                LiveEntries.of(amount.charge().goods().assayPercent())
                         .filter(live -> strength(amount.charge()).isEmpty()));
     }
 

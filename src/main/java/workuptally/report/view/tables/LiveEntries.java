@@ -25,7 +25,9 @@ public final class LiveEntries {
 
     /** Amount of a charge, mmol, as its entry times what one unit of the entry holds. */
     public static Optional<Live> amountMillimoles(ChargeAmount charge) {
-        return (charge.planned() ? charge.charge().planned() : charge.charge().actual())
+        return (charge.planned()
+                        ? charge.charge().quantity().planned()
+                        : charge.charge().quantity().actual())
                 .map(Amount::value)
                 .flatMap(value -> scaled(
                         value, charge.amountMillimoles().map(n -> n.value()).orElse(0.0)));
@@ -33,7 +35,9 @@ public final class LiveEntries {
 
     /** Mass of a charge, g, as its entry times what one unit of the entry weighs. */
     public static Optional<Live> massGrams(ChargeAmount charge, double grams) {
-        return (charge.planned() ? charge.charge().planned() : charge.charge().actual())
+        return (charge.planned()
+                        ? charge.charge().quantity().planned()
+                        : charge.charge().quantity().actual())
                 .map(Amount::value)
                 .flatMap(value -> scaled(value, grams));
     }

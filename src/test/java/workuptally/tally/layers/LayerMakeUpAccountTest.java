@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 
 /** 100 g of water with what is charged in it, all of it kept as A1 or what the rows say. Molar masses by IUPAC 2021. */
-class LayerMakeUpsTest {
+class LayerMakeUpAccountTest {
     private static SmallBook water() {
         return SmallBook.reaction()
                 .row("charges", "Material", "water", "Role", "solvent", "Actual amount", "100.00", "Actual unit", "g");
@@ -46,7 +46,7 @@ class LayerMakeUpsTest {
         double base = 4.00 / 39.997;
         double reacted = 2 * 3.00 / 98.072;
         assertEquals(4.00 * (1 - reacted / base), of(neutralised(""), "sodium hydroxide"), 1e-3);
-        assertEquals(3.00 + 4.00 * reacted / base, of(neutralised(""), LayerMakeUps.SALTS), 1e-3);
+        assertEquals(3.00 + 4.00 * reacted / base, of(neutralised(""), LayerMakeUpAccount.SALTS), 1e-3);
         assertEquals(0, of(neutralised(""), "sulfuric acid"), 1e-3);
         // the rest of 150 g is water
         assertEquals(143, of(neutralised(""), "water"), 1e-6);
@@ -56,17 +56,17 @@ class LayerMakeUpsTest {
     void withoutAnAcidNothingReacts() {
         SmallBook base = keptAs(with(water(), "sodium hydroxide", "4.00"), "");
         assertEquals(4.00, of(base, "sodium hydroxide"), 1e-9);
-        assertFalse(grams(base).containsKey(LayerMakeUps.SALTS));
+        assertFalse(grams(base).containsKey(LayerMakeUpAccount.SALTS));
         // ammonium is too weak to count on
         SmallBook ammonium = keptAs(with(with(water(), "sodium carbonate", "4.00"), "ammonium chloride", "4.00"), "");
-        assertFalse(grams(ammonium).containsKey(LayerMakeUps.SALTS));
+        assertFalse(grams(ammonium).containsKey(LayerMakeUpAccount.SALTS));
     }
 
     @Test
     void materialsAreThoseBeforeTheyReacted() {
         LayerMakeUp makeUp = neutralised("").tally().makeUp("A1").orElseThrow();
         assertTrue(makeUp.materials().containsAll(List.of("water", "sodium hydroxide", "sulfuric acid")));
-        assertFalse(makeUp.materials().contains(LayerMakeUps.SALTS));
+        assertFalse(makeUp.materials().contains(LayerMakeUpAccount.SALTS));
         assertEquals(150, makeUp.totalGrams(), 1e-6);
         assertEquals("water", makeUp.grams().keySet().iterator().next());
         assertTrue(makeUp.weighed());
@@ -102,7 +102,7 @@ class LayerMakeUpsTest {
     })
     void aPhThatWasReadRulesOut(String material, String pH, boolean salt) {
         Map<String, Double> grams = grams(keptAs(with(water(), material, "5.00"), pH));
-        assertEquals(salt ? 5.00 : 0, grams.getOrDefault(LayerMakeUps.SALTS, 0.0), 1e-6);
+        assertEquals(salt ? 5.00 : 0, grams.getOrDefault(LayerMakeUpAccount.SALTS, 0.0), 1e-6);
         assertEquals(salt ? 0 : 5.00, grams.getOrDefault(material, 0.0), 1e-6);
     }
 
@@ -113,7 +113,7 @@ class LayerMakeUpsTest {
                 .but("layers", "Volume", "140")
                 .row("assays", "Sample", "A1", "Substance", "triethylamine", "Method", "GC", "Result", "10")
                 .but("assays", "Unit", "mg/mL");
-        assertEquals(salt ? 1.4 : 0, of(book, "triethylamine" + LayerMakeUps.AS_SALT), 1e-9);
+        assertEquals(salt ? 1.4 : 0, of(book, "triethylamine" + LayerMakeUpAccount.AS_SALT), 1e-9);
         assertEquals(salt ? 0 : 1.4, of(book, "triethylamine"), 1e-9);
     }
 
@@ -178,6 +178,6 @@ class LayerMakeUpsTest {
     })
     void aSolventGoesByItsListedNameAndASolutionByItsSolute(String component, String name) {
         FollowedRun run = FollowedRun.of(water());
-        assertEquals(name, new LayerMakeUps(run.substances(), run.flow()).fullName(component));
+        assertEquals(name, new LayerMakeUpAccount(run.substances(), run.flow()).fullName(component));
     }
 }

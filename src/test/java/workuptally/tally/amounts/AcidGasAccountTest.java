@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 
 /** Gases that acid sets free, as in any laboratory safety text: hydrogen cyanide of cyanides, hydrogen sulfide of sulfides. */
-class AcidGasesTest {
+class AcidGasAccountTest {
     @Test
     void chargesAndAdditionsAreNamedInTheOrderOfTheRun() {
         SmallBook book = SmallBook.reaction()
@@ -35,6 +35,6 @@ class AcidGasesTest {
     }
 
     private static List<AcidGas> of(SmallBook book) {
-        return AcidGases.of(book.run(), SmallBook.substances());
+        return AcidGasAccount.of(book.run(), SmallBook.substances());
     }
 }

@@ -11,7 +11,7 @@ import workuptally.model.Book;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Addition;
 
-class AdditionsTest {
+class AdditionAccountTest {
     @Test
     void portionsOfAStepCountTogether() {
         // 2 × 30 mL = 60 mL, u = 0.6 mL × √2; at 1.05 g/mL 63 g.
@@ -105,7 +105,7 @@ class AdditionsTest {
     private static Addition list(SmallBook small) {
         Book book = small.book();
         Run run = book.runs().get(0);
-        return new Additions(run, new Readings(), book.limits(), LayerGraph.of(run), SmallBook.substances())
+        return new AdditionAccount(run, new Readings(), book.limits(), LayerGraph.of(run), SmallBook.substances())
                 .list()
                 .get(0);
     }

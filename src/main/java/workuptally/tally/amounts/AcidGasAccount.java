@@ -14,8 +14,8 @@ import workuptally.reference.hazards.ReactivityPair;
  * What acid must not meet in the layers of a run: any material that the run used and that gives a toxic or explosive gas with acid, whether
  * or not a quench came between, since nothing says in which layer it is. Goods that water has used up are left out.
  */
-public final class AcidGases {
-    private AcidGases() {}
+public final class AcidGasAccount {
+    private AcidGasAccount() {}
 
     /** The materials, each with what acid does to it, in the order in which the run meets them. */
     public static List<AcidGas> of(Run run, Substances substances) {
@@ -32,7 +32,7 @@ public final class AcidGases {
             for (Part part : substances.material(name).parts()) {
                 if (!part.isDestroyedByWater()) {
                     reactivity.between(part.membership(), acid, Set.of()).stream()
-                            .filter(AcidGases::isToxic)
+                            .filter(AcidGasAccount::isToxic)
                             .map(pair -> new AcidGas(name, pair.consequence() + pair.gasInBrackets()))
                             .forEach(gases::add);
                 }

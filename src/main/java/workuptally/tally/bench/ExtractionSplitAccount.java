@@ -22,7 +22,7 @@ import workuptally.tally.layers.PartitionModel;
  * takes product away. So are contacts in which the reaction's own solvent is a good part of the extracting phase, since its volume is not
  * the planner's to divide.
  */
-final class ExtractionSplits {
+final class ExtractionSplitAccount {
 
     private static final double NOT_USED = 7;
 
@@ -31,7 +31,7 @@ final class ExtractionSplits {
     private final Materials materials;
     private final LayerFlow flow;
 
-    ExtractionSplits(Run run, Substances substances, LayerFlow flow) {
+    ExtractionSplitAccount(Run run, Substances substances, LayerFlow flow) {
         this.substances = substances;
         this.run = run;
         this.materials = new Materials(substances);

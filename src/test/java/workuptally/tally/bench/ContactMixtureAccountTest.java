@@ -13,7 +13,7 @@ import workuptally.examples.SmallBook;
  * toluene and toluene 0.045 % of water (mass of the saturated phase), so that 49.91 g of water hold 0.02597 g of toluene, 0.02996 mL, and
  * 86.68 g of toluene 0.03902 g of water.
  */
-class ContactMixturesTest {
+class ContactMixtureAccountTest {
     private static final double WATER_GRAMS = 49.91;
     private static final double TOLUENE_IN_WATER_GRAMS = 0.02597;
     private static final double WATER_IN_TOLUENE_GRAMS = 0.03902;

@@ -17,14 +17,14 @@ import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.Substances;
 
 /** What the workup steps added: masses and volumes of quenches, washes, extractants, agents and rinses, all portions of a step together. */
-public final class Additions {
+public final class AdditionAccount {
     private final Run run;
     private final Readings readings;
     private final InstrumentUncertainty uncertainty;
     private final LayerGraph graph;
     private final Substances substances;
 
-    public Additions(Run run, Readings readings, Limits limits, LayerGraph graph, Substances substances) {
+    public AdditionAccount(Run run, Readings readings, Limits limits, LayerGraph graph, Substances substances) {
         this.run = run;
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);

@@ -18,7 +18,7 @@ import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 
 /** Puts what the layer map carries and what was measured together to the make-up of each terminal layer. */
-public final class LayerMakeUps {
+public final class LayerMakeUpAccount {
     /** What acid and base, added one after the other, have made of each other. */
     public static final String SALTS = "salts of neutralisation";
 
@@ -33,7 +33,7 @@ public final class LayerMakeUps {
     private final Substances substances;
     private final LayerFlow flow;
 
-    public LayerMakeUps(Substances substances, LayerFlow flow) {
+    public LayerMakeUpAccount(Substances substances, LayerFlow flow) {
         this.substances = substances;
         this.flow = flow;
     }
@@ -103,7 +103,7 @@ public final class LayerMakeUps {
 
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */
     private void neutralise(Map<String, Double> components) {
-        double acid = equivalents(components, LayerMakeUps::acidMolesPerMole);
+        double acid = equivalents(components, LayerMakeUpAccount::acidMolesPerMole);
         double base = equivalents(components, Solute::baseMolesPerMole);
         double reacting = Math.min(acid, base);
         if (reacting <= 0) {

@@ -12,7 +12,7 @@ import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 
 /** Neutralisation and gas; room at 20 °C and 101.325 kPa, where one mole of an ideal gas takes 8.314463 × 293.15 / 101.325 = 24.0551 L. */
-class StepReactionsTest {
+class StepReactionAccountTest {
     @Test
     void bicarbonateFreesOneCarbonDioxideForEachProtonItMeets() {
         // 5 mmol of acid was measured in the layer: 5 mmol CO2, 0.120276 L.

@@ -24,7 +24,7 @@ import workuptally.reference.bench.Threshold;
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
-public final class Amounts {
+public final class ChargeAmountAccount {
     private static final Rounding ROUNDING = Rounding.in(Locale.ROOT);
 
     private static final String CHARGES = "Charges";
@@ -37,7 +37,7 @@ public final class Amounts {
     private final ChargeContent content;
     private final SolutionCharge solutions;
 
-    public Amounts(
+    public ChargeAmountAccount(
             Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);
@@ -75,17 +75,18 @@ public final class Amounts {
     }
 
     private static boolean inEquivalents(Charge charge, boolean planned) {
-        return (planned ? charge.planned() : charge.actual())
+        return (planned ? charge.quantity().planned() : charge.quantity().actual())
                 .filter(a -> a.dimension() == Dimension.EQUIVALENTS)
                 .isPresent();
     }
 
     static boolean isOnlyPlanned(Run run) {
-        return run.charges().stream().allMatch(c -> c.actual().isEmpty());
+        return run.charges().stream().allMatch(c -> c.quantity().actual().isEmpty());
     }
 
     private ChargeAmount of(Charge charge, boolean planned, Optional<MeasuredValue> reference) {
-        Optional<Amount> amount = planned ? charge.planned() : charge.actual();
+        Optional<Amount> amount =
+                planned ? charge.quantity().planned() : charge.quantity().actual();
         OptionalDouble molarMass = molarMass(charge);
         Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
         Optional<MeasuredValue> stated = planned ? Optional.empty() : stated(charge);
@@ -127,7 +128,8 @@ public final class Amounts {
 
     /** The amount of substance typed beside the amount, known to half of its last digit. */
     private Optional<MeasuredValue> stated(Charge charge) {
-        return charge.statedMillimoles()
+        return charge.quantity()
+                .statedMillimoles()
                 .entered()
                 .filter(n -> n.value() > 0)
                 .map(n -> readings.enter(
@@ -176,14 +178,16 @@ public final class Amounts {
 
     /** The entry that cannot be read and without which n would silently be another: blank has a meaning, unreadable has none. */
     private static Optional<String> unreadable(Charge charge) {
-        if (charge.assayPercent().isUnreadable()) {
+        if (charge.goods().assayPercent().isUnreadable()) {
             return Optional.of("Assay");
         }
-        if (charge.titreMolesPerLitre().isUnreadable()) {
+        if (charge.goods().titreMolesPerLitre().isUnreadable()) {
             return Optional.of("Titre");
         }
-        boolean noTitre = charge.titreMolesPerLitre().isBlank();
-        return noTitre && charge.molarityMolesPerLitre().isUnreadable() ? Optional.of("Molarity") : Optional.empty();
+        boolean noTitre = charge.goods().titreMolesPerLitre().isBlank();
+        return noTitre && charge.goods().molarityMolesPerLitre().isUnreadable()
+                ? Optional.of("Molarity")
+                : Optional.empty();
     }
 
     private ChargeAmount byEquivalents(
@@ -234,7 +238,8 @@ public final class Amounts {
 
     /** A weighed solution is taken by the volume that its density gives: what its strength is told in. */
     private ChargeAmount byWeight(Charge charge, boolean planned, MeasuredValue massGrams, OptionalDouble molarMass) {
-        if (solutions.molesPerLitre(charge).isEmpty() || !charge.assayPercent().isBlank()) {
+        if (solutions.molesPerLitre(charge).isEmpty()
+                || !charge.goods().assayPercent().isBlank()) {
             return byMass(charge, planned, massGrams, volumeOf(charge, planned, massGrams), molarMass);
         }
         Optional<MeasuredValue> density = content.density(charge);
@@ -331,7 +336,7 @@ public final class Amounts {
         if (planned) {
             return content.density(charge).map(massGrams::over);
         }
-        return charge.densityGramsPerMillilitre().entered().map(d -> massGrams.over(d.value()));
+        return charge.goods().densityGramsPerMillilitre().entered().map(d -> massGrams.over(d.value()));
     }
 
     private static boolean isStoichiometric(Charge charge) {

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.tally.RunTally;
 
-class AmountsTest {
+class ChargeAmountAccountTest {
     @Test
     void weighedChargeIsMassTimesAssayOverMolarMass() {
         // 10.00 g × 0.98 / 100 g/mol = 98.0 mmol.

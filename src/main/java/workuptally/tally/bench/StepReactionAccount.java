@@ -40,7 +40,7 @@ import workuptally.tally.layers.LayerTally;
  * reagents where water first comes in: hydrogen of hydrides, hydrogen chloride and sulfur dioxide of acid chlorides, by the table of materials,
  * less what the reaction uses up; in the worst case all of them.
  */
-public final class StepReactions {
+public final class StepReactionAccount {
     private final Run run;
     private final Limits limits;
     private final AcidsAndBases acidsAndBases;
@@ -50,7 +50,7 @@ public final class StepReactions {
     private final Optional<Theory> theory;
     private final Substances substances;
 
-    public StepReactions(
+    public StepReactionAccount(
             Run run,
             Limits limits,
             Substances substances,

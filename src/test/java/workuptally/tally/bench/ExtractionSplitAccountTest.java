@@ -15,7 +15,7 @@ import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.Substances;
 
 /** Expected shares by hand from the definition of D and the mass balance, (1 + D·Vo/Va)^(−n), as in any analytical chemistry text. */
-class ExtractionSplitsTest {
+class ExtractionSplitAccountTest {
     @TempDir
     private Path folder;
 

@@ -16,13 +16,13 @@ import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.Materials;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
-public final class ContactMixtures {
+public final class ContactMixtureAccount {
     private final Run run;
     private final List<LayerTally> layers;
     private final Substances substances;
     private final LayerFlow flow;
 
-    private ContactMixtures(Run run, List<LayerTally> layers, Substances substances, LayerFlow flow) {
+    private ContactMixtureAccount(Run run, List<LayerTally> layers, Substances substances, LayerFlow flow) {
         this.run = run;
         this.layers = layers;
         this.substances = substances;
@@ -31,7 +31,7 @@ public final class ContactMixtures {
 
     /** Every contact of a run, in order of the steps. */
     public static List<ContactMixture> of(Run run, List<LayerTally> layers, Substances substances, LayerFlow flow) {
-        return new ContactMixtures(run, layers, substances, flow).list();
+        return new ContactMixtureAccount(run, layers, substances, flow).list();
     }
 
     private List<ContactMixture> list() {
