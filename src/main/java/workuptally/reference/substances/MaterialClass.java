@@ -20,6 +20,7 @@ public final class MaterialClass {
     public static final String CARBONATE = "carbonate";
     public static final String CYANIDE = "cyanide";
     public static final String ETHER = "ether";
+    public static final String GRIGNARD = "grignard";
     public static final String HEAVY_METAL = "heavy-metal";
     public static final String HYDRIDE_STRONG = "hydride-strong";
     public static final String ORGANIC = "organic";

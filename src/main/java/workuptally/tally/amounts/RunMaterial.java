@@ -48,6 +48,11 @@ public record RunMaterial(
         return material.is(MaterialClass.BORONIC_ACID) && OF_A_BORONIC_ACID.containsAll(material.classes());
     }
 
+    /** True for a reagent of which water or acid makes a magnesium halide. */
+    public boolean isOrganomagnesium() {
+        return material.is(MaterialClass.GRIGNARD);
+    }
+
     /** True where water in excess leaves nothing of what makes it reactive. */
     public boolean isDestroyedByWater() {
         return material.main().isDestroyedByWater();

@@ -93,12 +93,7 @@ final class LabelHazards {
     static Map<RunMaterial, Double> saltsOfFirstWater(RunReview run, String label, Map<String, Double> grams) {
         Map<RunMaterial, Double> salts = new LinkedHashMap<>();
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
-        boolean first = run.tally().run().orderedSteps().stream()
-                .filter(step -> !step.given().aqueous().isEmpty())
-                .findFirst()
-                .filter(step -> step.given().aqueous().contains(label))
-                .isPresent();
-        if (!first || total <= 0) {
+        if (!isFirstWater(run, label) || total <= 0) {
             return salts;
         }
         for (ChargeAmount amount : run.tally().amounts()) {
@@ -113,6 +108,19 @@ final class LabelHazards {
                     .ifPresent(m -> salts.merge(m, percent, Math::max));
         }
         return salts;
+    }
+
+    private static boolean isFirstWater(RunReview run, String label) {
+        return run.tally().run().orderedSteps().stream()
+                .filter(step -> !step.given().aqueous().isEmpty())
+                .findFirst()
+                .filter(step -> step.given().aqueous().contains(label))
+                .isPresent();
+    }
+
+    /** True for the first water layer of a run with an organomagnesium reagent: water or acid makes a magnesium halide of it. */
+    static boolean holdsMagnesiumSalts(RunReview run, String label) {
+        return isFirstWater(run, label) && run.materials().stream().anyMatch(RunMaterial::isOrganomagnesium);
     }
 
     /** What is said of the portion as a whole, and of the salts that may be in it. */

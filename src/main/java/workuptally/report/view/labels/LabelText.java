@@ -143,6 +143,9 @@ public record LabelText(String name, String contents, String hazards, String def
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
+        if (LabelHazards.holdsMagnesiumSalts(run, label)) {
+            names.add("magnesium salts");
+        }
         return names;
     }
 

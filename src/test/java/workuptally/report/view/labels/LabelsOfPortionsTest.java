@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
 import workuptally.book.files.UnreadableBookException;
+import workuptally.examples.SmallBook;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
@@ -208,6 +209,30 @@ class LabelsOfPortionsTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(row.origin().startsWith("common practice"), row.origin());
+    }
+
+    /** An organomagnesium reagent leaves its halide in the first water that meets it, not in the brine behind it. */
+    @Test
+    void firstWaterOfAGrignardMayHoldMagnesiumSalts() {
+        Review grignard = SmallBook.reaction()
+                .row("charges", "Material", "phenylmagnesium bromide in THF", "Role", "reagent", "Molarity", "1")
+                .but("charges", "Actual amount", "105")
+                .but("charges", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "sat. NH4Cl")
+                .but("workup", "Volume", "60")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "brine", "Volume", "30")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "62", "Net", "66.50", "Status", "kept")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "31", "Net", "37.00", "Status", "kept")
+                .review();
+        List<String> contents = LabelText.ofLayers(grignard, new ReadableNumbers('.')).stream()
+                .map(LabelText::contents)
+                .toList();
+        assertTrue(contents.get(0).contains("magnesium salts"), contents::toString);
+        assertFalse(contents.get(1).contains("magnesium salts"), contents::toString);
     }
 
     /** First pKa of hydrogen sulfide 7.0: at pH 2 no sulfide is left beside the acid. */
