@@ -39,11 +39,15 @@ final class PeriodSummary {
                 + "; median " + percent(totals.medianYieldPercent()) + " of " + totals.yieldsStated()
                 + " yields stated");
         out.println("Solvents: " + (totals.isSolventLeast() ? "at least " : "")
-                + decimals(totals.solventInLitres(), 2) + " L, "
-                + decimals(totals.solventInGrams() / 1000, 2) + " kg in; "
+                + rounding.toDecimalsThatShow(totals.solventInLitres(), 2) + " L, "
+                + rounding.toDecimalsThatShow(totals.solventInGrams() / 1000, 2) + " kg in; "
                 + decimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
                 + decimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
-                + decimals(totals.solventNotFoundPercent(), 0) + " % not found");
+                + decimals(totals.solventNotFoundPercent(), 0) + " % not found"
+                + (totals.solventInPurificationsGrams() > 0
+                        ? "; + " + rounding.toDecimalsThatShow(totals.solventInPurificationsGrams() / 1000, 2)
+                                + " kg in purifications"
+                        : ""));
         out.println("Process mass intensity: " + number(totals.metrics().pmi()) + " (sum over sum of "
                 + totals.metrics().runs().size() + " runs)");
         out.println();

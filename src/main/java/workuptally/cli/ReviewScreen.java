@@ -177,16 +177,21 @@ final class ReviewScreen {
 
     private void solvent() {
         PeriodTotals totals = review.period();
-        if (totals.solventInGrams() <= 0) {
+        double purification = totals.solventInPurificationsGrams();
+        if (totals.solventInGrams() <= 0 && purification <= 0) {
             return;
         }
         out.println("Solvent");
         line(INDENT + (totals.isSolventLeast() ? "at least " : "")
-                + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
-                + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
+                + rounding.toDecimalsThatShow(totals.solventInLitres(), 2) + " L, "
+                + rounding.toDecimalsThatShow(totals.solventInGrams() / 1000, 2) + " kg in; "
                 + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
                 + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
                 + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
+        if (purification > 0) {
+            line(INDENT + "+ " + new ReadableNumbers(wording.mark()).mass(purification)
+                    + " in purifications, which none of these figures counts");
+        }
         out.println();
     }
 

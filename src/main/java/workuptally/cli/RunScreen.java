@@ -1,8 +1,11 @@
 package workuptally.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
@@ -60,14 +63,22 @@ final class RunScreen {
         }
         out.println();
         Wrapped.lines("Layers. " + SafetyWording.A_PERSON_DECIDES, "  ", "  ").forEach(out::println);
+        Map<String, List<String>> silences = new LinkedHashMap<>();
         for (LayerDecision decision : run.decisions()) {
             String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";
             String next = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(wording.of(decision.reasonAndSilence()), start, next).forEach(out::println);
+            Wrapped.lines(wording.of(decision.reason()), start, next).forEach(out::println);
             conditions("not met: ", decision, State.NOT_MET);
             conditions("missing: ", decision, State.MISSING);
+            if (!decision.silence().isEmpty()) {
+                silences.computeIfAbsent(wording.of(decision.silence()), k -> new ArrayList<>())
+                        .add(decision.layer());
+            }
         }
+        silences.forEach(
+                (silence, layers) -> Wrapped.lines(String.join(", ", layers) + ": " + silence, "    ", "      ")
+                        .forEach(out::println));
     }
 
     private void conditions(String label, LayerDecision decision, State state) {

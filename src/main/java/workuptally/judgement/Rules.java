@@ -16,6 +16,7 @@ import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
 import workuptally.judgement.rules.balance.PurificationGains;
+import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
 import workuptally.judgement.rules.balance.StatedYieldDiffers;
 import workuptally.judgement.rules.balance.TareFaults;
@@ -52,8 +53,9 @@ import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
-import workuptally.judgement.rules.containers.TransferOfWhatIsReused;
+import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionIncomplete;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
@@ -153,9 +155,11 @@ public final class Rules {
                 new ProductOnCake(substances),
                 new WetCrude(substances),
                 new PurificationGains(),
+                new PurificationOpen(substances),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
+                new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
                 new AreaPercent(),
                 new AssayImpossible(substances),
@@ -188,7 +192,7 @@ public final class Rules {
                 new ProposalIncompatible(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
-                new TransferOfWhatIsReused(),
+                new TransferOfWhatIsElsewhere(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
                 new ContainerContents(substances),

@@ -37,6 +37,10 @@ public final class MaterialReader {
         return reference.isPacked() ? Packed.READER : new MaterialReader(reference);
     }
 
+    /** How wet a solid is that is sold with water on it, behind its name: {@code 10 % Pd/C, 50 % wet}. */
+    private static final Pattern WETNESS = Pattern.compile(
+            "(?iu)[, ]+(?:ca\\.? ?|~ ?)?\\d[\\d.]* ?% ?(?:water[- ])?(?:wet|moist|damp|feucht|wasserfeucht|humide)$");
+
     /** Over the tables packed with the program; made at the first call. */
     public static MaterialReader packed() {
         return Packed.READER;
@@ -88,7 +92,7 @@ public final class MaterialReader {
     }
 
     private Material understood(String written, Optional<Formula> given) {
-        String text = tidy(written);
+        String text = WETNESS.matcher(tidy(written)).replaceFirst("");
         if (text.isEmpty() || text.length() > LONGEST_NAME) {
             return material(written, reading.unlisted(text, given));
         }

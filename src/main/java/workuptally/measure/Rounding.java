@@ -19,6 +19,9 @@ public final class Rounding {
     /** Significant digits of an upper bound. */
     public static final int BOUND_DIGITS = 2;
 
+    private static final double LEAST_AMOUNT = 1e-7;
+    private static final double MOST_CHANGE = 0.05;
+
     /** So many digits more tell a bound from the same bound as computed in binary. */
     private static final int GUARD_DIGITS = 9;
 
@@ -95,6 +98,21 @@ public final class Rounding {
     public String toDecimals(double value, int decimals) {
         BigDecimal rounded = exact(value).setScale(decimals, VALUES);
         return plain(rounded.signum() == 0 ? rounded.abs() : rounded);
+    }
+
+    /**
+     * A mass or volume to a decimal place, but with two significant digits where the place would change it by more than a twentieth: 12.3 g
+     * and 0.0022 g both stand in a sentence that has grams with one decimal.
+     *
+     * @param value finite; less than a ten-millionth counts as nothing, since sums in binary leave as much
+     * @param decimals digits after the decimal sign, 0 or more
+     * @throws IllegalArgumentException if the value is not finite
+     */
+    public String toDecimalsThatShow(double value, int decimals) {
+        double rounded = exact(value).setScale(decimals, VALUES).doubleValue();
+        return Math.abs(value) < LEAST_AMOUNT || Math.abs(rounded - value) <= MOST_CHANGE * Math.abs(value)
+                ? toDecimals(value, decimals)
+                : toSignificant(value, UNCERTAINTY_DIGITS);
     }
 
     /**

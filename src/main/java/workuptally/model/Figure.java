@@ -17,6 +17,8 @@ public record Figure(double value, OptionalDouble expandedUncertainty, String un
     public enum Rounding {
         /** So many decimals. */
         DECIMALS,
+        /** So many decimals, of a mass or volume whose unit stands behind another figure; two digits where these would hardly tell it. */
+        AMOUNT,
         /** So many decimals, with a sign before a positive number as well. */
         SIGNED,
         /** So many significant digits, never a power of ten. */
@@ -32,6 +34,11 @@ public record Figure(double value, OptionalDouble expandedUncertainty, String un
     /** A number with so many decimals. */
     public static Figure decimals(double value, int decimals, String unit) {
         return new Figure(value, OptionalDouble.empty(), unit, Rounding.DECIMALS, decimals);
+    }
+
+    /** The lower end of a range of masses or volumes, whose unit stands behind the upper one. */
+    public static Figure from(double value, int decimals) {
+        return new Figure(value, OptionalDouble.empty(), "", Rounding.AMOUNT, decimals);
     }
 
     /** A difference with so many decimals and its sign. */

@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
  * @param assays analyses of layers and lots
  * @param nmrAssays internal-standard NMR assays
  * @param lots weighed isolated products
+ * @param leftOut rows of it that could not be read, of all but its charges
  * @param row its row
  */
 public record Run(
@@ -44,6 +45,7 @@ public record Run(
         List<Assay> assays,
         List<NmrAssay> nmrAssays,
         List<Lot> lots,
+        List<LeftOutRow> leftOut,
         RowPlace row) {
     private static final Pattern STEP_NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
 
@@ -56,6 +58,7 @@ public record Run(
         assays = List.copyOf(assays);
         nmrAssays = List.copyOf(nmrAssays);
         lots = List.copyOf(lots);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** The steps in order of their numbers where all are numbers, else in order of the table. */
@@ -89,6 +92,14 @@ public record Run(
                 .map(Product::formOf)
                 .filter(isolated -> !isolated.isEmpty())
                 .orElse(substance);
+    }
+
+    /** Rows left out on which what is isolated may rest: lots, and assays that are not of a layer. */
+    public List<LeftOutRow> leftOutOfYields() {
+        return leftOut.stream()
+                .filter(r -> r.of() == LeftOutRow.Of.LOT
+                        || r.of() == LeftOutRow.Of.ASSAY && layer(r.label()).isEmpty())
+                .toList();
     }
 
     /** True where a step or a layer of the workup is recorded; else only charges and lots say anything of the run. */

@@ -12,9 +12,12 @@ import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
+import workuptally.tally.balance.Purification;
+import workuptally.tally.balance.PurificationAccount;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.bench.WorkupEvidence;
+import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
@@ -109,6 +112,11 @@ public record RunTally(
                 .checkedBy()
                 .filter(c -> c != Step.CheckedBy.NOT_CHECKED)
                 .isPresent();
+    }
+
+    /** The purifications' own balances. */
+    public List<Purification> purifications() {
+        return new PurificationAccount(LayerGraph.of(run), lots, layers).list();
     }
 
     /** What a terminal layer is made of, if it was followed. */

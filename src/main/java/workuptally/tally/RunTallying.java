@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.measure.Readings;
+import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Calibrations;
 import workuptally.tally.amounts.Content;
@@ -145,7 +147,10 @@ public final class RunTallying {
 
         Portions portions(Charged charged) {
             Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
-            ContentShares shares = new ContentShares(charged.theory(), charged.skeletons());
+            ContentShares shares = new ContentShares(
+                    charged.theory(),
+                    charged.skeletons(),
+                    substances.value(Threshold.READINGS_APART) * limits.value(Limit.LAYER_LIMIT));
             List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions)
                     .of(charged.theory());
             List<LayerTally> alone = new LayerAccount(

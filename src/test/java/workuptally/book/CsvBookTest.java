@@ -92,6 +92,29 @@ class CsvBookTest {
         assertEquals(List.of(), codes(read()));
     }
 
+    /** As spreadsheets write a column without a heading at the right edge; 33,7 and 33 and 7 are numbers, but a phase is no pH. */
+    @Test
+    void aRemarkUnderABlankHeadingIsReadOverAndNamed() throws Exception {
+        String headings = "Run,Layer,Gross (g),Tare (g),Volume (mL),pH,Phase,Notes,\n";
+        write("layers.csv", headings + "R1,A1,12.5,2.0,,,aqueous,,see page 12\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(12.5, gross(book), 0);
+        assertTrue(
+                book.leftAlone().stream().anyMatch(what -> what.endsWith("column I, which has no heading")),
+                book.leftAlone()::toString);
+        write("layers.csv", headings + "R1,A1,12.5,2.0,33,7,aqueous,,see page 12\n", StandardCharsets.UTF_8);
+        assertEquals(List.of(), codes(read()));
+        // 12,5 without quotes: read as two cells, a number stands under Phase
+        write("layers.csv", headings + "R1,A1,12,5,2.0,33,7,aqueous,x\n", StandardCharsets.UTF_8);
+        assertEquals(List.of("row-shifted"), codes(read()));
+        // 12,5 or 12 and 5: nobody can tell
+        write("layers.csv", headings + "R1,A1,12,5,,,,,aqueous\n", StandardCharsets.UTF_8);
+        assertEquals(List.of("row-shifted"), codes(read()));
+        write("layers.csv", headings + "R1,A1,12.5,2.0,,,aqueous,,see page 12,more\n", StandardCharsets.UTF_8);
+        assertEquals(List.of("row-shifted"), codes(read()));
+    }
+
     @Test
     void aLinePartedByOtherMarksIsNotLostInSilence() throws Exception {
         write("layers.csv", "Run;Layer;Gross (g);Notes\nR1;A1;12,5;x\nR1,A2,7.5,\n", StandardCharsets.UTF_8);

@@ -92,7 +92,7 @@ class DemoWeekLayersTest {
                     notMet.stream().map(LayerDecision.Condition::id).toList(),
                     decision.layer());
             String balance = Wording.POINT.of(notMet.get(0).evidence());
-            assertTrue(balance.endsWith("first assay the crude for benzylamine hydrochloride"), balance);
+            assertTrue(balance.endsWith("first assay crude, layers for benzylamine hydrochloride"), balance);
         }
     }
 

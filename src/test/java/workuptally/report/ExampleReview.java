@@ -140,6 +140,7 @@ public final class ExampleReview {
                 List.of(),
                 List.of(),
                 List.of(lot),
+                List.of(),
                 row);
         Closure closure = new Closure(
                 "acid",

@@ -40,6 +40,8 @@ public record NumberSymbols(Set<String> names) {
             Map.entry("Planned yield", OF_YIELD),
             Map.entry("Stated yield", OF_YIELD),
             Map.entry("Yield", OF_YIELD),
+            // of a limit: 2 % of theory
+            Map.entry("Value", Set.of("theory", "theorie", "théorie")),
             Map.entry("Assay", OF_ASSAY),
             Map.entry("Standard purity", OF_ASSAY),
             Map.entry("Conversion", Set.of("x", "conv", "conversion", "umsatz")),

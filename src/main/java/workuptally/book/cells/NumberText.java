@@ -164,7 +164,10 @@ public sealed interface NumberText {
      * @param symbols what may stand before a number, {@code pH 7}
      */
     static NumberText parse(String typed, Marks marks, NumberSymbols symbols) {
-        NumberText read = new NumberReader(TypedText.plain(typed), marks, symbols).read();
+        if (symbols.name("result") && Remarks.sayThatNobodyMeasured(typed)) {
+            return unreadable();
+        }
+        NumberText read = new NumberReader(HowItWasGot.off(TypedText.plain(typed)), marks, symbols).read();
         if (marks == Marks.UNKNOWN && read instanceof Ambiguous) {
             return new Ambiguous(parse(typed, Marks.COMMA, symbols), parse(typed, Marks.POINT, symbols));
         }

@@ -30,6 +30,13 @@ public final class PartsText {
 
     private static final Pattern RATIO = Pattern.compile("\\d ?: ?\\d");
 
+    /** Liquids mixed by volume, {@code EtOAc/THF 7:3}, {@code 2:1 EtOAc:THF}: one part by its own name, which the tables take apart. */
+    private static final Pattern BLEND =
+            Pattern.compile("(?<ratio>\\(?\\d[\\d.]*(?: ?: ?\\d[\\d.]*)+\\)?) (?<names>\\p{L}[^;,%]*\\p{L}[)]?)"
+                    + "|\\p{L}[^;,%]*\\p{L}\\)? \\(?\\d[\\d.]*(?: ?: ?\\d[\\d.]*)+\\)?(?: \\(?v/v\\)?)?");
+
+    private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}[\\p{L}\\d]*\\)? ?[/:–-] ?\\(?\\p{L}");
+
     private PartsText() {}
 
     /** What was not understood, or the parts. */
@@ -56,6 +63,9 @@ public final class PartsText {
                 rests.add(part);
                 continue;
             }
+            if (unit == Unit.PERCENT && lone.isPresent() && pieces.length == 1 && isBlend(part)) {
+                return new Read(List.of(new NamedNumber(part, lone.get(), false)), Optional.empty());
+            }
             Optional<NamedNumber> read = part(part, unit)
                     .or(() -> lone.filter(n -> isName(part) && (unit == Unit.ONE || pieces.length == 1))
                             .map(n -> new NamedNumber(part, n, false)));
@@ -65,6 +75,10 @@ public final class PartsText {
             parts.add(read.get());
         }
         return rests.isEmpty() ? new Read(parts, Optional.empty()) : withRest(parts, rests);
+    }
+
+    private static boolean isBlend(String part) {
+        return BLEND.matcher(part).matches() && TWO_NAMES.matcher(part).find();
     }
 
     /** The rest of 100 % goes to what is named for it; nothing does where more than one thing is, or where the others leave nothing. */

@@ -95,6 +95,11 @@ final class Remarks {
                 "(?<![\\p{L}\\d/-])(?:" + words + ")(?![\\p{L}\\d/])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 
+    /** True where words say that a result was computed, estimated or guessed: it is none, not even about right. */
+    static boolean sayThatNobodyMeasured(String text) {
+        return COMPUTED.matcher(text).find();
+    }
+
     /** True for words that add nothing that counts. */
     static boolean harmless(String tail) {
         String words = tail.replaceAll("[()]", "").strip();

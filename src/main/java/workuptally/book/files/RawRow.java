@@ -1,5 +1,6 @@
 package workuptally.book.files;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,16 +20,22 @@ public record RawRow(int row, int line, List<RawCell> cells, int width) {
 
     /** True where a whole number stands left of digits alone: {@code 1,5} that a comma between cells has parted. */
     public boolean holdsHalvesOfANumber() {
+        return !halvesOfNumbers().isEmpty();
+    }
+
+    /** Columns of the left halves of such numbers, from the left. */
+    public List<Integer> halvesOfNumbers() {
+        List<Integer> halves = new ArrayList<>();
         for (int i = 1; i < cells.size(); i++) {
             RawCell left = cells.get(i - 1);
             RawCell right = cells.get(i);
             if (right.column() == left.column() + 1
                     && left.text().strip().matches("-?\\d+")
                     && right.text().strip().matches("\\d{1,4}(?: ?\\p{L}.*|%)?")) {
-                return true;
+                halves.add(left.column());
             }
         }
-        return false;
+        return halves;
     }
 
     /** The cell of a column. */

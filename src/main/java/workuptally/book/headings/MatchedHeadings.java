@@ -248,15 +248,16 @@ public final class MatchedHeadings {
     }
 
     /**
-     * True for a line of a CSV file that does not fit the headings: filled beyond the last of them, parted by other marks, or longer than their line by blank cells
+     * True for a line of a CSV file that does not fit the headings: filled beyond the last of them by more than a remark, parted by other marks, or longer than their line by blank cells
      * where two cells side by side can be the halves of a number whose decimal comma was taken for a separator.
      */
-    public boolean isShifted(RawRow row) {
+    public boolean isShifted(RawRow row, Table form) {
         if (raw.spreadsheet() || row.cells().isEmpty()) {
             return false;
         }
         RawCell last = row.cells().get(row.cells().size() - 1);
-        boolean filledBeyond = last.column() > lastColumn();
+        boolean filledBeyond = last.column() > lastColumn()
+                && !new RemarkBehindHeadings(form.columns(), place.columns()).isIn(row, headingRow);
         boolean notParted = row.width() == 1
                 && headingRow.width() > 2
                 && OTHER_SEPARATORS.matcher(last.text()).matches();

@@ -162,7 +162,7 @@ final class OtherHeadings {
 
     /**
      * Cells below columns that have no heading, by their columns from the left; a bare number is no heading. A line of a CSV file that goes
-     * on behind the last heading is a shifted one, and told elsewhere.
+     * on behind the line of its headings is a shifted one, and told elsewhere.
      */
     private Map<Integer, List<RawCell>> cellsWithoutHeading() {
         Set<Integer> headed = candidate.row().cells().stream()
@@ -170,7 +170,9 @@ final class OtherHeadings {
                 .map(RawCell::column)
                 .collect(Collectors.toSet());
         int first = candidate.row().cells().get(0).column();
-        int last = raw.spreadsheet() ? Integer.MAX_VALUE : candidate.lastColumn();
+        int last = raw.spreadsheet()
+                ? Integer.MAX_VALUE
+                : Math.max(candidate.lastColumn(), candidate.row().width() - 1);
         Map<Integer, List<RawCell>> cells = new TreeMap<>();
         for (RawRow row : raw.rows()) {
             if (row.row() <= candidate.row().row()) {

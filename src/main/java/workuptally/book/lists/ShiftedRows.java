@@ -11,7 +11,7 @@ import workuptally.model.Place;
 import workuptally.model.Severity;
 
 /**
- * Lines of a list in a CSV file with more cells than the line of its headings: a comma within a number has moved all behind it, so that each
+ * Lines of a list in a CSV file with more cells than the line of its headings, blank headings at its end included: a comma within a number has moved all behind it, so that each
  * of them would be read under the heading of another.
  */
 final class ShiftedRows {
@@ -39,7 +39,8 @@ final class ShiftedRows {
             if (row.row() <= headings.row() || leftOut.contains(row.row())) {
                 continue;
             }
-            boolean beyond = row.cells().get(row.cells().size() - 1).column() > last;
+            boolean aside = row.width() > 0 && row.width() <= headings.width() && !row.holdsHalvesOfANumber();
+            boolean beyond = !aside && row.cells().get(row.cells().size() - 1).column() > last;
             boolean longer = headings.width() > 0 && row.width() > headings.width() && row.holdsHalvesOfANumber();
             if (beyond || longer) {
                 leftOut.add(row.row());

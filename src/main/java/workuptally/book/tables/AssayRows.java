@@ -14,6 +14,7 @@ import workuptally.book.words.Unit;
 import workuptally.model.Assay;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Severity;
 
 /** Reads the Assays table; the unit of a result stands in its own column or in the cell. */
@@ -21,9 +22,11 @@ public final class AssayRows {
     private AssayRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row)
-                .ifPresent(run ->
-                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run), run)))));
+        RowsOfRuns.read(rows, runs, LeftOutRow.Of.ASSAY, "Sample", (row, run) -> {
+            Optional<String> sample = row.key("Sample");
+            sample.ifPresent(s -> run.assays.add(assay(row, sample(s, run), run)));
+            return sample.isPresent();
+        });
     }
 
     /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */

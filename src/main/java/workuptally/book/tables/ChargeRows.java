@@ -2,51 +2,27 @@ package workuptally.book.tables;
 
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.TotalRow;
 import workuptally.model.Charge;
 
 /** Reads the Charges table. */
 public final class ChargeRows {
-    private final RunIndex runs;
-    private Optional<RunParts> above = Optional.empty();
-
-    private ChargeRows(RunIndex runs) {
-        this.runs = runs;
-    }
+    private ChargeRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        ChargeRows charges = new ChargeRows(runs);
-        rows.forEach(charges::read, charges::leaveOut);
+        RowsOfRuns.read(rows, runs, ChargeRows::read, (row, run) -> run.charges.add(unread(row)));
     }
 
-    private void read(TableRow row) {
-        Optional<RunParts> run = runs.of(row);
-        if (run.isEmpty()) {
-            above.filter(r -> row.isBlank("Run") && !row.holdsOnly("Run")).ifPresent(r -> r.charges.add(unread(row)));
-            return;
-        }
-        above = run;
+    private static boolean read(TableRow row, RunParts run) {
         Optional<String> material = row.label("Material");
-        if (material.isPresent()) {
-            run.get().charges.add(charge(row, material.get()));
-        } else if (row.isBlank("Material") && !row.holdsOnly("Run")) {
-            run.get().charges.add(unread(row));
-        }
-    }
-
-    /** A row of the run, by its id or its neighbour, that was left out: nobody knows what and how much was charged. */
-    private void leaveOut(TableRow row) {
-        runs.find(plain(row, "Run")).or(() -> above).ifPresent(run -> run.charges.add(unread(row)));
-    }
-
-    /** What stands under a heading, unjudged. */
-    private static String plain(TableRow row, String heading) {
-        return row.cell(heading).map(cell -> BookWords.tidy(cell.text())).orElse("");
+        material.ifPresent(m -> run.charges.add(charge(row, m)));
+        return material.isPresent() || TotalRow.isNamed(RowsOfRuns.plain(row, "Material"));
     }
 
     /** A charge of which nothing is known but, where its role stands under its heading, the material. */
     private static Charge unread(TableRow row) {
-        Optional<Charge.Role> role = BookWords.find(Charge.Role.values(), plain(row, "Role"));
-        String material = role.isPresent() ? plain(row, "Material") : "";
+        Optional<Charge.Role> role = BookWords.find(Charge.Role.values(), RowsOfRuns.plain(row, "Role"));
+        String material = role.isPresent() ? RowsOfRuns.plain(row, "Material") : "";
         return Charge.unread(material, role, row.place());
     }
 

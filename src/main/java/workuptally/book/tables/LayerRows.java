@@ -3,9 +3,11 @@ package workuptally.book.tables;
 import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Severity;
 
 /** Reads the Layers table. */
@@ -13,15 +15,22 @@ public final class LayerRows {
     private LayerRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row ->
-                runs.of(row).ifPresent(run -> row.label("Layer").ifPresent(label -> read(row, label, run))));
+        RowsOfRuns.read(
+                rows,
+                runs,
+                LeftOutRow.Of.LAYER,
+                "Layer",
+                (row, run) -> row.label("Layer")
+                        .map(label -> read(row, label, run))
+                        .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Layer"))));
     }
 
-    private static void read(TableRow row, String label, RunParts run) {
+    /** False where the row is left out. */
+    private static boolean read(TableRow row, String label, RunParts run) {
         Optional<Layer> sameLabel = run.layer(label);
         if (sameLabel.isPresent()) {
             reportSecond(row, label, sameLabel.get());
-            return;
+            return false;
         }
         Layer layer = layer(row, label, run);
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
@@ -37,6 +46,7 @@ public final class LayerRows {
                     "Correct the vessel, or remove a copied line, and run again; both layers were read.");
         }
         run.add(layer);
+        return true;
     }
 
     private static void reportSecond(TableRow row, String label, Layer first) {
@@ -56,6 +66,11 @@ public final class LayerRows {
 
     private static Layer layer(TableRow row, String label, RunParts run) {
         Field tare = row.number("Tare");
+        Layer.Weighing weighing = new Layer.Weighing(
+                GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
+                tare,
+                row.number("Net"),
+                row.text("Balance"));
         return new Layer(
                 label,
                 row.choice("Phase", Layer.Phase.values()),
@@ -63,14 +78,10 @@ public final class LayerRows {
                 row.text("Vessel"),
                 row.total("Volume"),
                 row.number("Volume uncertainty"),
-                new Layer.Weighing(
-                        GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
-                        tare,
-                        row.number("Net"),
-                        row.text("Balance")),
+                weighing,
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
-                CompositionCell.read(row, run),
+                CompositionCell.read(row, run, weighing),
                 new Layer.Custody(
                         row.choice("Status", Layer.Status.values()),
                         row.text("Released by"),

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import workuptally.book.words.IdentityWords;
+import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.FindingCode;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
 import workuptally.model.Product;
@@ -30,11 +32,18 @@ public final class LotRows {
      */
     public static void read(TableRows rows, RunIndex runs, Supplier<Reference> reference) {
         LotRows lots = new LotRows(reference);
-        rows.forEach(row ->
-                runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> lots.read(row, label, run))));
+        RowsOfRuns.read(
+                rows,
+                runs,
+                LeftOutRow.Of.LOT,
+                "Lot",
+                (row, run) -> row.label("Lot")
+                        .map(label -> lots.read(row, label, run))
+                        .orElseGet(() -> TotalRow.isNamed(RowsOfRuns.plain(row, "Lot"))));
     }
 
-    private void read(TableRow row, String label, RunParts run) {
+    /** False where the row is left out. */
+    private boolean read(TableRow row, String label, RunParts run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -45,7 +54,7 @@ public final class LotRows {
                             + first.get().row().row() + " already",
                     "each lot of a run once, or a row for each product that it holds",
                     "Give the second lot a label of its own and run again; only the first was read.");
-            return;
+            return false;
         }
         Lot lot = lot(row, label, run);
         if (first.isEmpty()) {
@@ -53,7 +62,10 @@ public final class LotRows {
             run.defineLabel(label);
         } else if (isOneWeighing(row, first.get(), lot, run)) {
             run.lots.add(lot.weighedAs(first.get()));
+        } else {
+            return false;
         }
+        return true;
     }
 
     private static boolean isOtherProduct(TableRow row, String label, RunParts run) {

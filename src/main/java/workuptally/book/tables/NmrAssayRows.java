@@ -1,5 +1,7 @@
 package workuptally.book.tables;
 
+import java.util.Optional;
+import workuptally.model.LeftOutRow;
 import workuptally.model.NmrAssay;
 
 /** Reads the NMR assays table. */
@@ -7,11 +9,13 @@ public final class NmrAssayRows {
     private NmrAssayRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row)
-                .ifPresent(run -> row.key("Sample")
-                        .ifPresent(sample -> row.key("Substance")
-                                .ifPresent(substance -> run.nmrAssays.add(
-                                        assay(row, run.spelling(sample), run.substance(substance)))))));
+        RowsOfRuns.read(rows, runs, LeftOutRow.Of.ASSAY, "Sample", (row, run) -> {
+            Optional<String> sample = row.key("Sample");
+            Optional<String> substance = sample.flatMap(s -> row.key("Substance"));
+            substance.ifPresent(
+                    s -> run.nmrAssays.add(assay(row, run.spelling(sample.orElseThrow()), run.substance(s))));
+            return substance.isPresent();
+        });
     }
 
     private static NmrAssay assay(TableRow row, String sample, String substance) {

@@ -7,6 +7,7 @@ import workuptally.book.words.NamedNumber;
 import workuptally.book.words.Unit;
 import workuptally.model.Charge;
 import workuptally.model.FindingCode;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Product;
 import workuptally.model.Product.SkeletonPart;
 import workuptally.model.Severity;
@@ -17,11 +18,14 @@ public final class ProductRows {
 
     public static void read(TableRows rows, RunIndex runs) {
         List<Runnable> whenAllAreRead = new ArrayList<>();
-        rows.forEach(row -> runs.of(row)
-                .ifPresent(run -> row.key("Product").ifPresent(name -> {
-                    read(row, name, run);
-                    whenAllAreRead.add(() -> checkForm(row, name, run));
-                })));
+        RowsOfRuns.read(rows, runs, LeftOutRow.Of.PRODUCT, "Product", (row, run) -> {
+            Optional<String> product = row.key("Product");
+            product.ifPresent(name -> {
+                read(row, name, run);
+                whenAllAreRead.add(() -> checkForm(row, name, run));
+            });
+            return product.isPresent();
+        });
         whenAllAreRead.forEach(Runnable::run);
     }
 

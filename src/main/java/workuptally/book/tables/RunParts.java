@@ -15,6 +15,7 @@ import workuptally.book.words.SameName;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Layer;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
 import workuptally.model.Product;
@@ -41,6 +42,7 @@ public final class RunParts {
     final List<Assay> assays = new ArrayList<>();
     final List<NmrAssay> nmrAssays = new ArrayList<>();
     final List<Lot> lots = new ArrayList<>();
+    final List<LeftOutRow> leftOut = new ArrayList<>();
     private final Map<String, String> spellings = new HashMap<>();
     private final Set<String> labels = new LinkedHashSet<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
@@ -187,6 +189,7 @@ public final class RunParts {
                 assays,
                 nmrAssays,
                 spelledLots(),
+                leftOut,
                 head.row());
     }
 

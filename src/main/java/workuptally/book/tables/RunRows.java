@@ -51,6 +51,7 @@ public final class RunRows {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
         RunParts.StatusEntry entry = blank ? RunParts.StatusEntry.BLANK : RunParts.StatusEntry.UNREAD;

@@ -12,6 +12,7 @@ import workuptally.book.words.NumberWords;
 import workuptally.book.words.TypedText;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 
@@ -25,13 +26,14 @@ public final class StepRows {
 
     public static void read(TableRows rows, RunIndex runs) {
         Map<RunParts, List<TableRow>> withoutSource = new LinkedHashMap<>();
-        rows.forEach(row -> runs.of(row).ifPresent(run -> {
+        RowsOfRuns.read(rows, runs, LeftOutRow.Of.STEP, "Step", (row, run) -> {
             Step step = step(row, run);
             run.steps.add(step);
             if (step.from().isEmpty()) {
                 withoutSource.computeIfAbsent(run, r -> new ArrayList<>()).add(row);
             }
-        }));
+            return true;
+        });
         withoutSource.values().forEach(StepRows::reportWithoutSource);
     }
 

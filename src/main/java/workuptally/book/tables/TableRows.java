@@ -135,7 +135,7 @@ public final class TableRows {
                 Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
                 if (own.isPresent()) {
                     inForce = own.get();
-                } else if (inForce.isShifted(row)) {
+                } else if (inForce.isShifted(row, table)) {
                     reportShifted(row, inForce);
                     leftOut.accept(new TableRow(row, inForce, columns, log, recurring));
                 } else if (!inForce.takeUnits(row, table, log)) {

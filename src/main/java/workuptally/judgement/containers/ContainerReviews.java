@@ -76,7 +76,7 @@ public final class ContainerReviews {
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
-            StreamFit byMakeUp = streams.fit(incoming, read);
+            StreamFit byMakeUp = streams.fit(incoming, addition, read);
             boolean phaseKnown = isPhaseKnown(addition);
             StreamFit fit = phaseKnown ? byMakeUp : StreamFit.UNKNOWN;
             boolean waitsForPhase = !phaseKnown && byMakeUp != StreamFit.UNKNOWN;
@@ -84,8 +84,8 @@ public final class ContainerReviews {
             ContainerState after = state.plus(addition);
             List<Clash> met = clashes.with(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
-            ProposalFit proposal =
-                    new ProposalFit(addition, fit, waitsForPhase, streams.names(incoming), met, after, limit, crosses);
+            ProposalFit proposal = new ProposalFit(
+                    addition, fit, waitsForPhase, streams.names(incoming, addition, read), met, after, limit, crosses);
             if (proposal.fits()) {
                 state = after;
                 over |= crosses;
@@ -108,7 +108,8 @@ public final class ContainerReviews {
         return ledger.done().stream()
                 .map(addition -> {
                     List<String> brought = streams.ofAddition(addition);
-                    return new MadeTransfer(addition, streams.fit(brought, read), streams.names(brought));
+                    return new MadeTransfer(
+                            addition, streams.fit(brought, addition, read), streams.names(brought, addition, read));
                 })
                 .toList();
     }

@@ -1,11 +1,14 @@
 package workuptally.judgement.containers;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.material.Material;
+import workuptally.material.State;
 import workuptally.model.Layer;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialClass;
@@ -35,7 +38,28 @@ final class ContainerStreams {
 
     /** What a container's label says of its stream and of what it keeps out. */
     ContainerLabel ofContainer(String label) {
-        return streams.ofLabel(label);
+        ContainerLabel read = streams.ofLabel(label);
+        boolean allKnown = read.keptOutByName().stream()
+                .allMatch(name -> substances.material(name).state() == State.LISTED);
+        return allKnown ? read : read.withUnreadName();
+    }
+
+    /** Names of materials that a label keeps out and an addition holds, as typed on the label. */
+    List<String> keptOutIn(ContainerAddition addition, ContainerLabel label) {
+        Set<String> held = new HashSet<>();
+        addition.grams()
+                .keySet()
+                .forEach(name -> substances.material(name).parts().forEach(part -> held.add(part.name())));
+        Optional.ofNullable(runs.get(addition.transfer().run()))
+                .ifPresent(run -> addition.transfer()
+                        .layers()
+                        .forEach(layer -> run.evidence()
+                                .meetings()
+                                .in(layer)
+                                .forEach(present -> held.add(present.part().name()))));
+        return label.keptOutByName().stream()
+                .filter(name -> held.contains(substances.material(name).main().name()))
+                .toList();
     }
 
     /** The streams of what an addition brings, one per layer. */
@@ -82,10 +106,11 @@ final class ContainerStreams {
      * Whether the streams of an addition fit the label of a container; the least fitting decides. What the label keeps out is of another
      * stream; where what it keeps out was not understood, nothing is known to fit.
      */
-    StreamFit fit(List<String> incoming, ContainerLabel label) {
-        boolean keptOut = incoming.stream()
-                .flatMap(key -> streams.find(key).stream())
-                .anyMatch(stream -> label.keptOut().stream().anyMatch(out -> streams.isKeptOut(stream, out)));
+    StreamFit fit(List<String> incoming, ContainerAddition addition, ContainerLabel label) {
+        boolean keptOut = !keptOutIn(addition, label).isEmpty()
+                || incoming.stream()
+                        .flatMap(key -> streams.find(key).stream())
+                        .anyMatch(stream -> label.keptOut().stream().anyMatch(out -> streams.isKeptOut(stream, out)));
         StreamFit fit = keptOut ? StreamFit.OTHER : fit(incoming, label.stream());
         return label.unread() && (fit == StreamFit.SAME || fit == StreamFit.DEARER) ? StreamFit.UNKNOWN : fit;
     }
@@ -132,8 +157,13 @@ final class ContainerStreams {
         return stream.impliedClasses().contains(materialClass);
     }
 
-    /** Names of streams for a reader. */
-    String names(List<String> streams) {
+    /** Names of streams for a reader, with what of it a label keeps out by name. */
+    String names(List<String> streams, ContainerAddition addition, ContainerLabel label) {
+        List<String> keptOut = keptOutIn(addition, label);
+        return keptOut.isEmpty() ? names(streams) : names(streams) + " with " + String.join(", ", keptOut);
+    }
+
+    private String names(List<String> streams) {
         return streams.isEmpty()
                 ? "not known"
                 : String.join(

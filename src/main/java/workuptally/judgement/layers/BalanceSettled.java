@@ -2,10 +2,13 @@ package workuptally.judgement.layers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Figure;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Phrase;
@@ -14,6 +17,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Closure.Verdict;
+import workuptally.tally.balance.Purification;
 import workuptally.tally.layers.GraphFault;
 import workuptally.tally.layers.LayerTally;
 
@@ -33,6 +37,16 @@ final class BalanceSettled implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
+            Optional<Purification> lacking = lacking(evidence);
+            if (lacking.isPresent()) {
+                return new Condition(
+                        Criterion.BALANCE,
+                        State.NOT_MET,
+                        Phrase.of(
+                                "the purification of {} lacks at least {}: look for a portion without a row, then for a wrong reading",
+                                String.join(", ", lacking.get().sources()),
+                                Figure.decimals(lacking.get().missingAtLeastPercent(), 0, "%")));
+            }
             return new Condition(
                     Criterion.BALANCE, State.NOT_ASKED, Phrase.of("a liquor belongs to the purification's balance"));
         }
@@ -90,6 +104,20 @@ final class BalanceSettled implements LayerCondition {
                     Phrase.of("{}, but this layer has its own assay", Phrase.join("; ", elsewhere)));
         }
         return new Condition(Criterion.BALANCE, State.MET, words(closures.get(0)));
+    }
+
+    /** The purification of a liquor that lacks more than is usually lost, though every portion of it is known. */
+    private static Optional<Purification> lacking(LayerEvidence evidence) {
+        Set<String> told = evidence.findings().stream()
+                .filter(f -> f.code() == FindingCode.PURIFICATION_OPEN)
+                .map(f -> f.subject().lot())
+                .collect(Collectors.toSet());
+        return told.isEmpty()
+                ? Optional.empty()
+                : evidence.run().purifications().stream()
+                        .filter(p -> p.holds(evidence.layer().label()))
+                        .filter(p -> p.sources().stream().anyMatch(told::contains))
+                        .findFirst();
     }
 
     /** True where the part that a balance lacks, at its upper 95 % bound and with room for U, is within a limit in %. */

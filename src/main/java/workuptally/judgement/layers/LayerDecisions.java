@@ -13,11 +13,13 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.balance.Closure;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -95,14 +97,31 @@ public final class LayerDecisions {
                     CONDITIONS.stream()
                             .map(c -> shared.computeIfAbsent(c.judge(evidence), first -> first))
                             .toList(),
+                    layer.endsWorkup() ? openBalance(run) : Phrase.NONE,
                     ContentSmall.atMost(evidence),
                     NotJudged.in(layer.label(), run.run(), materials)));
         }
         return decisions;
     }
 
+    /** The balance of a run that does not close, and by how much; nothing where all close. */
+    private static Phrase openBalance(RunTally run) {
+        return Closure.worst(run.closures())
+                .filter(closure -> closure.verdict() != Closure.Verdict.CLOSES)
+                .map(closure -> Phrase.of(
+                        "balance on {} {}, {}",
+                        closure.skeleton(),
+                        closure.verdict().word(),
+                        Figure.pair(closure.percent().value(), closure.expandedUncertaintyPercent(), 1, "%")))
+                .orElse(Phrase.NONE);
+    }
+
     private static LayerDecision decide(
-            String layer, List<Condition> conditions, Optional<AtMost> atMost, List<String> notJudged) {
+            String layer,
+            List<Condition> conditions,
+            Phrase openBalance,
+            Optional<AtMost> atMost,
+            List<String> notJudged) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
@@ -122,7 +141,8 @@ public final class LayerDecisions {
                 .map(Condition::evidence)
                 .findFirst()
                 .orElse(Phrase.NONE);
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost, notJudged);
+        Phrase reason = openBalance.isEmpty() ? bound : Phrase.of("{}; {}", bound, openBalance);
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, notJudged);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */

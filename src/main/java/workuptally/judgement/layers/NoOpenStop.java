@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Finding;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
@@ -15,7 +16,8 @@ import workuptally.model.Step;
 import workuptally.tally.layers.Meeting;
 
 /**
- * R7: no open stop on the run, no open hold on a quench or an emulsion that the layer went through, no unread entry about the layer, and
+ * R7: no open stop on the run, no open hold on a quench or an emulsion that the layer went through, no row of the run left out, no unread entry
+ * about the layer, and
  * nothing in it that must not have met; until it is settled the layer may be the evidence. A named person's dated row in Corrections settles
  * what was seen at the bench.
  */
@@ -49,6 +51,15 @@ final class NoOpenStop implements LayerCondition {
         if (open.isEmpty()) {
             List<String> unread =
                     UnreadEntries.of(evidence.run().run(), evidence.layer().label(), evidence.findings());
+            List<LeftOutRow> leftOut = evidence.run().run().leftOut();
+            if (!leftOut.isEmpty()) {
+                return new Condition(
+                        Criterion.NO_OPEN_STOP,
+                        State.NOT_MET,
+                        Phrase.of(
+                                "row left out: {}",
+                                leftOut.stream().map(LeftOutRow::inWords).collect(Collectors.joining(", "))));
+            }
             List<Limit> limits = evidence.book().limits().unread();
             if (unread.isEmpty() && !limits.isEmpty()) {
                 return new Condition(

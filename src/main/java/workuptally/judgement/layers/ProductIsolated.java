@@ -1,13 +1,18 @@
 package workuptally.judgement.layers;
 
 import java.util.List;
+import java.util.Set;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.LotIdentity;
 import workuptally.model.Phrase;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.layers.LayerGraph;
 
-/** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity, and none that denies it or puts it off. */
+/**
+ * R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity, and none that denies it or puts it off. A crude that
+ * was made into another lot is shown by that.
+ */
 final class ProductIsolated implements LayerCondition {
 
     @Override
@@ -16,6 +21,7 @@ final class ProductIsolated implements LayerCondition {
         if (lots.isEmpty()) {
             return new Condition(Criterion.PRODUCT_ISOLATED, State.MISSING, Phrase.of("no isolated product recorded"));
         }
+        LayerGraph graph = LayerGraph.of(evidence.run().run());
         for (LotTally lot : lots) {
             if (lot.netGrams().isEmpty()) {
                 return new Condition(
@@ -23,7 +29,7 @@ final class ProductIsolated implements LayerCondition {
                         State.MISSING,
                         Phrase.of("mass of lot {}", lot.lot().label()));
             }
-            if (isOpen(lot)) {
+            if (isOpen(lot) && !isShownByWhatWasMadeOfIt(lot, lots, graph)) {
                 return new Condition(
                         Criterion.PRODUCT_ISOLATED,
                         State.MISSING,
@@ -36,6 +42,15 @@ final class ProductIsolated implements LayerCondition {
                 Criterion.PRODUCT_ISOLATED,
                 State.MET,
                 Phrase.of("lot {} weighed, identified by {}", label, by.isBlank() ? Phrase.of("its assay") : by));
+    }
+
+    /** True for a crude that says nothing of its identity, all of which was made into a lot whose identity is shown: its salt, or purified. */
+    private static boolean isShownByWhatWasMadeOfIt(LotTally lot, List<LotTally> lots, LayerGraph graph) {
+        if (lot.lot().identity().open()) {
+            return false;
+        }
+        Set<String> made = graph.madeFromAlone(lot.lot().label());
+        return lots.stream().anyMatch(other -> made.contains(other.lot().label()) && !isOpen(other));
     }
 
     /** True where neither an entry nor an assay shows it, or the entry says that it is not shown. */

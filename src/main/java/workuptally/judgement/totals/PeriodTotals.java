@@ -95,6 +95,11 @@ public record PeriodTotals(
         return solvents.stream().mapToDouble(SolventUse::inGrams).sum();
     }
 
+    /** Mass of all solvents added in purifications, g; none of it is in what was put in. */
+    public double solventInPurificationsGrams() {
+        return solvents.stream().mapToDouble(SolventUse::purificationGrams).sum();
+    }
+
     /** Mass of all solvents found in distillates that are to be re-used, g. */
     public double solventRecoveredGrams() {
         return solvents.stream().mapToDouble(SolventUse::recoveredGrams).sum();

@@ -143,10 +143,16 @@ public enum Threshold {
     EXCESS_NOTE(0, 1000000),
     /** A charge within this of a thousand times the plan is taken for a slip of the unit; fraction. */
     UNIT_SLIP_WITHIN(0, 0.9),
+    /** Share of a distillate that its composition tells at least; mass %. */
+    COMPOSITION_LEAST(0, 100),
+    /** Bound of the largest of several readings of a layer up to which they may differ; share of the layer limit. */
+    READINGS_APART(0, 1),
     /** Content of a layer from which its routes are compared; % of theory. */
     ROUTES_NOTE(0, 100),
     /** Product left in the water layer from which a shifted pKa is named; % of theory. */
     PKA_SHIFT_NOTE(0, 100),
+    /** Product that a recrystallisation or a column usually loses to glassware; % of what was purified. */
+    PURIFICATION_LOSS(0, 100),
     /** Beyond which more mass found than charged is a finding; standard uncertainties. */
     MASS_GAP(0.5, 20),
     /** Assays of a charge from this on count as pure; % w/w. */
@@ -208,7 +214,7 @@ public enum Threshold {
     /** Within which a typed net mass is gross less tare; standard uncertainties. */
     NET_SAME(0.5, 20),
     /** Share of a composition from which a solvent that nobody brought is asked about; mass %. */
-    COMPOSITION_LEAST(0, 100),
+    COMPOSITION_UNEXPECTED(0, 100),
     /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */
     LAYER_PART_LEAST(0, 1),
     /** A layer below this is not put together with one that is basic; pH. */

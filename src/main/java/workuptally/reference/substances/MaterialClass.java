@@ -16,6 +16,7 @@ public final class MaterialClass {
     public static final String BASE = "base";
     public static final String BASE_WEAK = "base-weak";
     public static final String BORANE = "borane";
+    public static final String BORONIC_ACID = "boronic-acid";
     public static final String CARBONATE = "carbonate";
     public static final String CYANIDE = "cyanide";
     public static final String ETHER = "ether";

@@ -8,12 +8,24 @@ import java.util.Optional;
  *
  * @param stream the stream it is for; empty if no word tells it
  * @param keptOut streams that it keeps out, {@code no acids}
+ * @param keptOutByName what else it keeps out, as typed in lower case, that no word of a stream tells: a material, {@code no DMF}
  * @param said its words without those that deny, in lower case
- * @param unread true where it keeps something out that no word of a stream tells, or where it cannot be told what
+ * @param unread true where it cannot be told what it keeps out
  */
-public record ContainerLabel(Optional<WasteStream> stream, List<WasteStream> keptOut, String said, boolean unread) {
-    /** Copies the list. */
+public record ContainerLabel(
+        Optional<WasteStream> stream,
+        List<WasteStream> keptOut,
+        List<String> keptOutByName,
+        String said,
+        boolean unread) {
+    /** Copies the lists. */
     public ContainerLabel {
         keptOut = List.copyOf(keptOut);
+        keptOutByName = List.copyOf(keptOutByName);
+    }
+
+    /** The same where a name that it keeps out is that of no material that the tables know. */
+    public ContainerLabel withUnreadName() {
+        return new ContainerLabel(stream, keptOut, keptOutByName, said, true);
     }
 }

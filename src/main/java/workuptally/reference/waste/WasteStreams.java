@@ -76,7 +76,7 @@ public final class WasteStreams {
     public ContainerLabel ofLabel(String label) {
         Optional<WasteStream> listed = find(label);
         if (listed.isPresent()) {
-            return new ContainerLabel(listed, List.of(), label.toLowerCase(Locale.ROOT), false);
+            return new ContainerLabel(listed, List.of(), List.of(), label.toLowerCase(Locale.ROOT), false);
         }
         LabelDenials parts = LabelDenials.of(label, text -> words.stream().anyMatch(row -> row.begin(text)));
         Optional<WasteStream> stream = byWords(parts.said())
@@ -85,6 +85,7 @@ public final class WasteStreams {
                         .flatMap(denial -> byWords(denial.whole()).stream())
                         .findFirst());
         List<WasteStream> keptOut = new ArrayList<>();
+        List<String> byName = new ArrayList<>();
         boolean unread = false;
         for (LabelDenials.Denial denial : parts.denials()) {
             if (!denial.items().isEmpty()
@@ -96,10 +97,12 @@ public final class WasteStreams {
             for (String item : denial.items()) {
                 Optional<WasteStream> out = isOneMaterial(item) ? Optional.empty() : byWords(item);
                 out.ifPresent(keptOut::add);
-                unread |= out.isEmpty() && !isTold(denial.whole(), denial.items());
+                if (out.isEmpty() && !isTold(denial.whole(), denial.items())) {
+                    byName.add(item.strip());
+                }
             }
         }
-        return new ContainerLabel(stream, keptOut, parts.said(), unread || holdsASlip(parts.said()));
+        return new ContainerLabel(stream, keptOut, byName, parts.said(), unread || holdsASlip(parts.said()));
     }
 
     /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. */

@@ -69,6 +69,10 @@ final class ExplainedClosures {
                             candidate.settledBy())
                     .note(candidate.place() + ": " + candidate.evidence() + ".");
         }
+        if (closure.withoutPlaceGrams() > 0) {
+            draft.note("At least " + numbers.decimals(closure.withoutPlaceGrams(), 3)
+                    + " g is more than these places can hold together.");
+        }
         return draft.result(numbers.decimals(closure.unaccountedGrams(), 3) + " g");
     }
 }

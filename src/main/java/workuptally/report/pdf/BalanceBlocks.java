@@ -79,7 +79,10 @@ final class BalanceBlocks {
                             .distinct()
                             .collect(Collectors.joining(", ")));
         }
-        return text.toString();
+        return closure.withoutPlaceGrams() > 0
+                ? text + " At least " + look.figures().significant(closure.withoutPlaceGrams(), 2)
+                        + "\u00A0g is more than these can hold."
+                : text.toString();
     }
 
     private String range(Closure.Candidate candidate) {

@@ -160,7 +160,7 @@ final class ContainerPart {
 
     private String fill(ContainerState state) {
         OptionalDouble percent = state.fillPercent();
-        return "about " + look.figures().fixed(state.litres(), 2) + "\u00A0L"
+        return "about " + look.figures().amount(state.litres(), 2) + "\u00A0L"
                 + (percent.isPresent() ? " = " + look.figures().fixed(percent.getAsDouble(), 1) + "\u00A0%" : "");
     }
 

@@ -255,11 +255,11 @@ final class PeriodPage {
     }
 
     private String litres(double litres) {
-        return look.figures().fixed(litres, 2) + "\u00A0L";
+        return look.figures().amount(litres, 2) + "\u00A0L";
     }
 
     private String kilograms(double grams) {
-        return look.figures().fixed(grams / 1000, 2) + "\u00A0kg";
+        return look.figures().amount(grams / 1000, 2) + "\u00A0kg";
     }
 
     private String percent(double percent, int decimals) {

@@ -154,8 +154,8 @@ final class SeriesPage {
         ReadableNumbers figures = look.figures();
         blocks.add(Paragraph.lead(
                 look,
-                "All runs together: organic solvents " + figures.fixed(group.solventGrams() / 1000, 2)
-                        + "\u00A0kg, layers kept " + figures.fixed(group.keptGrams() / 1000, 2) + "\u00A0kg.",
+                "All runs together: organic solvents " + figures.amount(group.solventGrams() / 1000, 2)
+                        + "\u00A0kg, layers kept " + figures.amount(group.keptGrams() / 1000, 2) + "\u00A0kg.",
                 look.body()));
         List<List<TableCell>> rows = new ArrayList<>();
         for (SeriesTally.Material material : group.materials()) {

@@ -88,7 +88,8 @@ public record Content(
 
     /** True where a reading of the portion, alone or in a composite sample, tells it, and no other reading gainsays it. */
     public boolean isOwnEvidence() {
-        return rests == Rests.COMPOSITE_SAMPLE || massGrams.isPresent() && rests == Rests.OWN_READING;
+        return rests == Rests.COMPOSITE_SAMPLE
+                || massGrams.isPresent() && (rests == Rests.OWN_READING || rests == Rests.READINGS_APART);
     }
 
     /**
@@ -103,6 +104,8 @@ public record Content(
     public enum Rests {
         /** A reading of the portion. */
         OWN_READING,
+        /** Readings of the portion that do not agree, all of them far below what a layer may hold: the larger counts. */
+        READINGS_APART,
         /** Readings of the portion that do not agree: the larger counts meanwhile. */
         DISPUTED_READINGS,
         /** A reading of aliquots of this and other portions together: none of them holds more than all. */

@@ -19,6 +19,7 @@ import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.substances.MaterialClass;
 
 /**
  * A material of a run by the name that is written for it.
@@ -35,9 +36,16 @@ public record RunMaterial(
     /** What a hydrate shows in its formula: no salt. */
     private static final String CRYSTAL_WATER = "H2O";
 
-    /** True where no table says what it does and it is no compound of the group. */
+    /** What a boronic acid or its ester is, of which the ending tells all that a row would, if its name tells nothing else. */
+    private static final Set<String> OF_A_BORONIC_ACID = Set.of(MaterialClass.BORONIC_ACID, MaterialClass.ORGANIC);
+
+    /** True where no table says what it does, nor its name by a family, and it is no compound of the group. */
     public boolean isUnjudged() {
-        return !own && material.state() != State.LISTED;
+        return !own && material.state() != State.LISTED && !isToldByName();
+    }
+
+    private boolean isToldByName() {
+        return material.is(MaterialClass.BORONIC_ACID) && OF_A_BORONIC_ACID.containsAll(material.classes());
     }
 
     /** True where water in excess leaves nothing of what makes it reactive. */

@@ -44,7 +44,8 @@ public final class UnreadParts {
         Material material = substances.material(name);
         boolean mixture =
                 material.parts().stream().filter(part -> !part.carrier()).count() > 1
-                        && material.parts().stream().noneMatch(Part::carrier);
+                        && material.parts().stream().noneMatch(Part::carrier)
+                        && material.blend().isEmpty();
         return (material.state() != State.LISTED || material.isAmbiguous() || mixture) && !own.contains(plain(name));
     }
 

@@ -126,8 +126,21 @@ public record Closure(
         return atMostPercent(c -> !c.keptWithoutAssay());
     }
 
+    /**
+     * What it lacks at least, one-sided 95 %, beyond all that its candidates can hold together at most, g of {@link #unaccountedAs}; 0 where
+     * they can hold it.
+     */
+    public double withoutPlaceGrams() {
+        double held = candidates.stream().mapToDouble(Candidate::highGrams).sum();
+        return Math.max(0, unaccountedAtLeastPercent() * gramsPerPercent() - held);
+    }
+
+    private double gramsPerPercent() {
+        return unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
+    }
+
     private double atMostPercent(Predicate<Candidate> counted) {
-        double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
+        double gramsPerPercent = gramsPerPercent();
         return gramsPerPercent <= 0
                 ? Double.POSITIVE_INFINITY
                 : candidates.stream()

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
@@ -162,6 +163,7 @@ public final class ClosureAccount {
             Undecided undecided,
             Predicate<String> counts) {
         return new VerdictOnClosure.Doubts(
+                run.leftOut().stream().map(LeftOutRow::inWords).toList(),
                 undecided.labels(counts),
                 undecided.boundedByTheBalance(counts),
                 disputed(portions.found(), counts),
@@ -196,6 +198,13 @@ public final class ClosureAccount {
     /** What no figure of the run bounds, so that a gap says nothing of a loss: a purification's loss, a reagent left over. */
     private List<Unknown> unknowns(String partner, MeasuredValue charged, Portions portions) {
         List<Unknown> unknowns = new ArrayList<>();
+        for (LeftOutRow row : run.leftOut()) {
+            unknowns.add(new Unknown(
+                    "what " + row.inWords() + " records",
+                    "the row could not be read and was left out",
+                    "correct " + row.inWords(),
+                    Closure.Looked.NOWHERE));
+        }
         for (LotTally crude : portions.purified().replaced()) {
             String label = crude.lot().label();
             if (skeletons.units(crude.product(), partner) > 0) {

@@ -86,7 +86,9 @@ public record CompositeSamples(List<CompositeSample> list, List<CompositeSample>
         return layer.contents().stream()
                 .filter(c -> c.substance().equalsIgnoreCase(substance)
                         && c.massGrams().isPresent()
-                        && (c.rests() == Content.Rests.OWN_READING || c.rests() == Content.Rests.DISPUTED_READINGS))
+                        && (c.rests() == Content.Rests.OWN_READING
+                                || c.rests() == Content.Rests.READINGS_APART
+                                || c.rests() == Content.Rests.DISPUTED_READINGS))
                 .findFirst();
     }
 

@@ -92,7 +92,7 @@ public final class MassAccount {
                 solutionSolventGrams(amounts, 1, 1),
                 organicSolventGrams(amounts, additions, evaporates, evaporatesVolatile)
                         + solutionSolventGrams(amounts, evaporates, evaporatesVolatile),
-                isComplete(run, layers, lots),
+                run.leftOut().isEmpty() && isComplete(run, layers, lots),
                 lines));
     }
 

@@ -33,6 +33,8 @@ import workuptally.tally.layers.UnlabelledPhase;
  */
 public final class ProductWhereabouts implements Whereabouts {
     /** Loss on glass at small scale, fraction of theory (common practice). */
+    private static final int MOST_LAYERS_NAMED = 3;
+
     private static final Drying.Range TRANSFER_LOSS = new Drying.Range(0.01, 0.02);
 
     private final Run run;
@@ -220,13 +222,28 @@ public final class ProductWhereabouts implements Whereabouts {
                 .mapToDouble(rest -> rest.map(r -> Math.max(0, r.value()) + r.oneSidedReach())
                         .orElse(Double.POSITIVE_INFINITY))
                 .sum();
+        double inLots = grams * ofProduct.getAsDouble() / ofPartner.getAsDouble();
+        List<String> liquids = inLots < most ? liquids() : List.of();
+        String those = liquids.size() > MOST_LAYERS_NAMED ? "layers" : String.join(", ", liquids);
         return Optional.of(new Candidate(
                 "unreacted " + name,
                 0,
-                Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
-                "assayed nowhere; in the lots at most for what they weigh beyond their product",
-                "assay the crude for " + name,
+                Math.min(most, inLots),
+                "assayed nowhere; in the lots at most for what they weigh beyond their product"
+                        + (liquids.isEmpty() ? "" : "; more may be in " + those),
+                (liquids.isEmpty() ? "assay the crude for " : "assay crude, " + those + " for ") + name,
                 Closure.Looked.NOWHERE));
+    }
+
+    /** Labels of the liquids that the workup left and that can be assayed. */
+    private List<String> liquids() {
+        return layers.stream()
+                .filter(l -> l.terminal() && l.endsWorkup() && l.entry().isPresent() && !isLost(l))
+                .filter(l -> l.phase()
+                        .filter(p -> p == Layer.Phase.SOLID || p == Layer.Phase.DISTILLATE)
+                        .isEmpty())
+                .map(LayerTally::label)
+                .toList();
     }
 
     /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */

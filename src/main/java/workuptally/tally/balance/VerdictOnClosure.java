@@ -12,7 +12,7 @@ import workuptally.tally.balance.Closure.Verdict;
  * What a closure B with expanded uncertainty U says.
  *
  * <p>Over where B − 1 &gt; U, open where 1 − B &gt; U. It closes where |1 − B| ≤ U and U is no wider than the resolution that this takes: a
- * balance of 92 ± 9 % is compatible with 100 % and says nothing. It cannot be decided where readings do not agree, where U is wider than the
+ * balance of 92 ± 9 % is compatible with 100 % and says nothing. It cannot be decided where readings do not agree, a row was left out, where U is wider than the
  * limit, where a layer that may hold product has neither assay nor bound, and, unless it is open all the same, where a layer is bounded by
  * nothing but this balance or a lot is known as an upper bound only, since B is then an upper bound as well. Nor is a gap called open where no
  * figure bounds what can fill it.
@@ -38,6 +38,9 @@ final class VerdictOnClosure {
         }
         if (-unaccounted > expanded && doubts.upperBounds().isEmpty()) {
             return new Result(Verdict.OVER, Phrase.NONE);
+        }
+        if (!doubts.leftOut().isEmpty()) {
+            return undecided(Phrase.of("row left out: {}", String.join(", ", doubts.leftOut())));
         }
         if (!doubts.unbounded().isEmpty()) {
             return undecided(Phrase.of("neither assay nor bound of {}", String.join(", ", doubts.unbounded())));
@@ -87,6 +90,7 @@ final class VerdictOnClosure {
     /**
      * What stands against a verdict.
      *
+     * @param leftOut rows of the run that were left out
      * @param unbounded layers that nothing bounds
      * @param boundedByTheBalance layers without an assay that only this balance bounds
      * @param disputed portions whose readings do not agree
@@ -96,6 +100,7 @@ final class VerdictOnClosure {
      * @param percentOfLimits what these count for in the balance, half their limits, %
      */
     record Doubts(
+            List<String> leftOut,
             List<String> unbounded,
             List<String> boundedByTheBalance,
             List<String> disputed,

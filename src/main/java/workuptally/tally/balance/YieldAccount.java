@@ -10,6 +10,7 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
+import workuptally.model.LeftOutRow;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
@@ -91,6 +92,14 @@ public final class YieldAccount {
             return Optional.empty();
         }
         String name = product.product().name();
+        List<LeftOutRow> leftOut = run.leftOutOfYields();
+        if (!leftOut.isEmpty()) {
+            omissions.add(
+                    "yield of " + name,
+                    "a row of what was isolated was left out",
+                    leftOut.get(0).inWords());
+            return Optional.empty();
+        }
         for (LotTally lot : lots) {
             if (lot.netGrams().isEmpty()) {
                 omissions.add(

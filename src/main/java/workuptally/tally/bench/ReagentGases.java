@@ -61,11 +61,13 @@ final class ReagentGases {
                     Math.max(0, charged - used) * perMole,
                     charged * perMole,
                     Phrase.of(
-                            "{} from each of {} {}, less {} used by the reaction",
+                            "{} from each of {} {}{}",
                             Figure.digits(perMole, 3, ""),
                             Figure.digits(charged, 3, "mmol"),
                             material,
-                            Figure.digits(used, 3, "mmol")));
+                            used > 0
+                                    ? Phrase.of(", less {} used by the reaction", Figure.digits(used, 3, "mmol"))
+                                    : Phrase.NONE));
         }
 
         private Released plus(Released other) {

@@ -9,14 +9,24 @@ import workuptally.tally.amounts.Skeletons;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
 
-/** Contents as a percentage: of theory for wanted products, of the partner charged for other substances. */
+/**
+ * Contents as a percentage: of theory for wanted products, of the partner charged for other substances. Readings of a wanted product that do
+ * not agree, but all of which lie far below what a layer may hold, are no dispute: the larger counts, and no decision hangs on which is right.
+ */
 public final class ContentShares {
     private final Optional<Theory> theory;
     private final Skeletons skeletons;
+    private final double apartAtMostPercent;
 
-    public ContentShares(Optional<Theory> theory, Skeletons skeletons) {
+    /**
+     * For a run.
+     *
+     * @param apartAtMostPercent bound of the largest reading up to which readings may differ, % of theory
+     */
+    public ContentShares(Optional<Theory> theory, Skeletons skeletons, double apartAtMostPercent) {
         this.theory = theory;
         this.skeletons = skeletons;
+        this.apartAtMostPercent = apartAtMostPercent;
     }
 
     /** The same contents with their shares. */
@@ -33,7 +43,22 @@ public final class ContentShares {
                 content.upperBoundGrams(),
                 share(content),
                 content.evidence(),
-                content.rests());
+                isOfNoBearing(content) ? Content.Rests.READINGS_APART : content.rests());
+    }
+
+    private boolean isOfNoBearing(Content content) {
+        return content.rests() == Content.Rests.DISPUTED_READINGS
+                && content.upperBoundGrams().isPresent()
+                && theoryOf(content)
+                        .filter(t -> 100 * content.upperBoundGrams().getAsDouble()
+                                <= apartAtMostPercent * t.massGrams().value())
+                        .isPresent();
+    }
+
+    private Optional<ProductTheory> theoryOf(Content content) {
+        return theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product().wanted() && p.product().name().equalsIgnoreCase(content.substance()))
+                .findFirst());
     }
 
     private OptionalDouble share(Content content) {

@@ -114,21 +114,27 @@ public final class LayerGraph {
                 .anyMatch(s -> s.from().stream().anyMatch(labels::contains));
     }
 
-    /** True where a portion or lot descends from a lot, so that it belongs to a purification. */
-    public boolean descendsFromLot(String label) {
-        Set<String> seen = new LinkedHashSet<>();
+    /** Nearest lots that a portion or lot was made from, through portions between them. */
+    public Set<String> nearestLots(String label) {
+        Set<String> lots = new LinkedHashSet<>();
+        Set<String> seen = new LinkedHashSet<>(Set.of(label));
         List<String> open = new ArrayList<>(parents.getOrDefault(label, Set.of()));
         while (!open.isEmpty()) {
-            String next = open.remove(open.size() - 1);
-            if (next.equals(label) || !seen.add(next)) {
-                continue;
+            String next = open.remove(0);
+            if (seen.add(next) && isLot(next)) {
+                lots.add(next);
+            } else if (!isLot(next)) {
+                open.addAll(parents.getOrDefault(next, Set.of()).stream()
+                        .filter(parent -> !seen.contains(parent))
+                        .toList());
             }
-            if (isLot(next)) {
-                return true;
-            }
-            open.addAll(parents.getOrDefault(next, Set.of()));
         }
-        return false;
+        return lots;
+    }
+
+    /** True where a portion or lot descends from a lot, so that it belongs to a purification. */
+    public boolean descendsFromLot(String label) {
+        return !nearestLots(label).isEmpty();
     }
 
     /** True where a step works on what a lot has become, or on what came of it. */

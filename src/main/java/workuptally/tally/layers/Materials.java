@@ -257,7 +257,7 @@ public final class Materials {
     }
 
     /** A mixture of listed solvents in its parts; nothing for any other material. */
-    private Ingredients blend(String material, double grams, double millilitres) {
+    Ingredients blend(String material, double grams, double millilitres) {
         List<SolventShare> shares = substances.blend(material);
         if (shares.isEmpty()) {
             return Ingredients.EMPTY;

@@ -134,8 +134,13 @@ final class MeasuredPortions {
         for (CompositionPart part : parts) {
             String name = materials.solventName(part.substance()).orElse(part.substance());
             double ofPart = grams * part.massPercent() / 100;
-            mixture = mixture.plus(
-                    unread.isUnread(part.substance()) ? Ingredients.of(name, ofPart, 0) : liquid(name, ofPart));
+            Ingredients blend = materials.blend(part.substance(), ofPart, 0);
+            if (!blend.parts().isEmpty()) {
+                mixture = mixture.plus(blend);
+            } else {
+                mixture = mixture.plus(
+                        unread.isUnread(part.substance()) ? Ingredients.of(name, ofPart, 0) : liquid(name, ofPart));
+            }
             percent += part.massPercent();
         }
         double rest = grams * (100 - percent) / 100;

@@ -134,6 +134,7 @@ record Changes(
                 each(run.lots(), this::lot).stream()
                         .filter(l -> leftOutLot.filter(l.label()::equals).isEmpty())
                         .toList(),
+                run.leftOut(),
                 run.row());
     }
 

@@ -160,15 +160,18 @@ final class Checks {
                 middle * millilitres));
     }
 
-    /** Charges that are no solvent, g: nobody says in which phase they are. */
+    /** Charges that are no solvent, without the solvent of those in solution, g: nobody says in which phase they are. */
     private double solutesGrams(RunBalances balances) {
-        return balances.massBalance().stream()
+        double all = balances.massBalance().stream()
                 .flatMap(m -> m.lines().stream())
                 .filter(l -> l.side() == MassBalance.Side.IN
                         && l.category() == MassBalance.Category.CHARGE
                         && !substances.isOrganicSolvent(l.label()))
                 .mapToDouble(l -> l.grams().value())
                 .sum();
+        double solvent =
+                balances.massBalance().map(MassBalance::solutionSolventGrams).orElse(0.0);
+        return Math.max(0, all - solvent);
     }
 
     /** The one layer of a phase against what the contact must have put there. */

@@ -1,15 +1,18 @@
 package workuptally.book.cells;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.book.schema.WorkupTables;
 import workuptally.book.words.Unit;
 import workuptally.model.Field.Qualifier;
 
@@ -70,6 +73,51 @@ class NumberTextTest {
         assertEquals(decimals, number.decimals());
         assertEquals(qualifier, number.qualifier().name());
         assertEquals(unit == null ? "" : unit, number.unit().map(Enum::name).orElse(""));
+    }
+
+    /** What nobody measured is no result; how it was measured may stand beside it. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.08 (estimate), false",
+        "0.08 est., false",
+        "0.08 (geschätzt), false",
+        "0.08 (guess), false",
+        "0.08 (HPLC), true",
+        "0.08 (average), true"
+    })
+    void estimateIsNoResult(String typed, boolean read) {
+        NumberSymbols result =
+                NumberSymbols.of(WorkupTables.ASSAYS.columnsByHeading().get("Result"));
+        NumberText text = NumberText.parse(typed, NumberText.Marks.UNKNOWN, result);
+        assertEquals(read, text instanceof NumberText.Number, typed);
+    }
+
+    /** How it was got changes nothing in a number, and asks nothing; another time, count or quantity does. */
+    @ParameterizedTest
+    @CsvSource({
+        "2.78 (after 2 h HV), 2.78",
+        "2.78 g after 30 min on the pump, 2.78",
+        "'2,78 (nach 2 h Hochvakuum)', 2.78",
+        "2.78 (2 crops), 2.78",
+        "2.78 (two crops), 2.78",
+        "2.78 const. mass, 2.78",
+        "2.78 g (constant weight), 2.78",
+        "0.08 mean of 3, 0.08",
+        "0.08 (n=3), 0.08",
+        "<0.08 (mean of 2), 0.08",
+        "0.08 (after 2 h), ''",
+        "2.78 (2 portions), ''",
+        "2.78 (3 x), ''",
+        "mean of 3, ''"
+    })
+    void whatSaysHowANumberWasGotIsTakenOff(String typed, String value) {
+        if (value.isEmpty()) {
+            assertFalse(NumberText.parse(typed) instanceof NumberText.Number, typed);
+        } else {
+            NumberText.Number number = assertInstanceOf(NumberText.Number.class, NumberText.parse(typed), typed);
+            assertEquals(Double.parseDouble(value), number.value().doubleValue(), 0);
+            assertEquals(Optional.empty(), number.remark());
+        }
     }
 
     @ParameterizedTest

@@ -24,7 +24,13 @@ class PartsTextTest {
                 "EtOAc 0.97, rest water|?",
                 "EtOAc 100 %, rest water|?",
                 "rest water|?",
-                "EtOAc 90 %, rest water and EtOH|?"
+                "EtOAc 90 %, rest water and EtOH|?",
+                "EtOAc/THF 7:3|EtOAc/THF 7:3 100.0",
+                "EtOAc/THF (7:3)|EtOAc/THF (7:3) 100.0",
+                "2:1 EtOAc:THF|2:1 EtOAc:THF 100.0",
+                "EtOAc 7:3|?",
+                "EtOAc/THF 7:3, rest water|?",
+                "EtOAc/THF|EtOAc/THF 100.0"
             })
     void restOfAMixtureGoesToWhatIsNamedForIt(String typed, String parts) {
         PartsText.Read read = PartsText.read(typed, Unit.PERCENT, Optional.of(100.0));

@@ -10,7 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import workuptally.book.words.Range;
+import workuptally.examples.SmallBook;
 import workuptally.model.Limit;
+import workuptally.model.Limits;
 
 /** Names and ranges of settings; the ways of writing are common practice. */
 class LimitNameTest {
@@ -53,6 +55,15 @@ class LimitNameTest {
         LimitName name = LimitName.of(typed);
         assertTrue(name.limit().isEmpty());
         assertEquals(near, name.near().stream().map(Limit::title).collect(Collectors.joining("; ")));
+    }
+
+    /** The unit of the list itself may stand in the cell. */
+    @ParameterizedTest
+    @CsvSource({"0.05 % of theory, 0.05", "'0,5 % der Theorie', 0.5", "1 %, 1", "1 % yield, 2"})
+    void whatAPercentageIsOfMayStandInItsCell(String value, double percent) {
+        Limits limits = SmallBook.reaction().limit("Layer limit", value).book().limits();
+        assertEquals(percent, limits.value(Limit.LAYER_LIMIT), 0);
+        assertEquals(percent == 2, !limits.unread().isEmpty());
     }
 
     @ParameterizedTest

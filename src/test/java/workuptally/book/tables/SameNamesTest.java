@@ -99,6 +99,17 @@ class SameNamesTest {
                         .book()));
     }
 
+    /** Both count, so that a container is never fuller than its account. */
+    @Test
+    void aTransferTwiceIsAskedAbout() {
+        Book book = book().row("containers", "Container", "W-1", "Waste stream", "aqueous", "Capacity", "10")
+                .row("transfers", "Transfer", "T1", "Material", "water", "Container", "W-1", "Amount", "50")
+                .row("transfers", "Transfer", "t1", "Material", "water", "Container", "W-1", "Amount", "50")
+                .book();
+        assertEquals(List.of("transfer-duplicate"), codes(book));
+        assertEquals(2, book.transfers().size());
+    }
+
     @Test
     void aFormIsThatOfTheProductItMeans() {
         Run run = run(book().row("products", "Product", "its salt", "Form of", "4-(4-Fluorobenzoyl)-morpholine"));

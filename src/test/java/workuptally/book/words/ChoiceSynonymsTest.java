@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.model.Assay;
 import workuptally.model.Layer;
 import workuptally.model.Step;
 
@@ -50,5 +52,8 @@ class ChoiceSynonymsTest {
         ChoiceSynonyms words = new ChoiceSynonyms(BookWords::loose);
         assertEquals(Optional.of(Layer.Phase.MOTHER_LIQUOR), words.find(Layer.Phase.class, "Mutterlauge"));
         assertTrue(words.find(Step.Operation.class, "verdünnt").isPresent());
+        for (String method : List.of("UHPLC-DAD", "UPLC-PDA", "HPLC-DAD", "uhplc")) {
+            assertEquals(Optional.of(Assay.Method.HPLC), words.find(Assay.Method.class, method), method);
+        }
     }
 }

@@ -15,6 +15,19 @@ import workuptally.report.view.wording.Wording;
 
 /** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
 class LayerConditionsTest {
+    // R2: a crude of the free base that says nothing of itself, all of which became the salt
+
+    @ParameterizedTest
+    @CsvSource({"NMR, C1, MET", "'', C1, MISSING", "NMR, O2, MISSING"})
+    void crudeThatWasMadeOnIsShownByWhatWasMadeOfIt(String identity, String from, State state) {
+        SmallBook book = WashedRun.book()
+                .but("isolated", "Assay", "")
+                .but("isolated", "Identity by", "")
+                .row("isolated", "Lot", "C2", "Product", "P", "Stage", "purified", "From", from, "Net", "19.60")
+                .but("isolated", "Identity by", identity);
+        assertEquals(state, WashedRun.condition(book, "R2").state());
+    }
+
     // R1
 
     @Test
@@ -194,7 +207,7 @@ class LayerConditionsTest {
             Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", net), "R6");
             assertEquals(State.NOT_MET, condition.state());
             assertTrue(
-                    Wording.POINT.of(condition.evidence()).endsWith("; first assay the crude for S"),
+                    Wording.POINT.of(condition.evidence()).endsWith("; first assay crude, A1, A2 for S"),
                     Wording.POINT.of(condition.evidence()));
         }
     }
@@ -230,7 +243,7 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(book, "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
-                Wording.POINT.of(condition.evidence()).endsWith("; first assay A3; assay the crude for S"),
+                Wording.POINT.of(condition.evidence()).endsWith("; first assay A3; assay crude, A1, A2, A3 for S"),
                 Wording.POINT.of(condition.evidence()));
     }
 

@@ -20,6 +20,16 @@ class LayerDecisionsTest {
         assertEquals("at most 0.11 g P = 0.52 % of theory, limit 2.0 %", Wording.POINT.of(decision.reason()));
     }
 
+    /** A lot of 19.10 g is 95.5 % of theory; A1 adds 0.5 %, A2 half of 0.1 %: 96.05 %. */
+    @Test
+    void completeLayerOfABalanceThatDoesNotCloseSaysSo() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book().first("isolated", "Net", "19.10"));
+        assertEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
+        assertEquals(
+                "at most 0.11 g P = 0.52 % of theory, limit 2.0 %; balance on S open, 96.1 ± 2.0 %",
+                Wording.POINT.of(decision.reason()));
+    }
+
     @Test
     void mostThatALayerHoldsStandsInFiguresBesideTheWords() {
         LayerDecision decision = WashedRun.decision(WashedRun.book());

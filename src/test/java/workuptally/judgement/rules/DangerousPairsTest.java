@@ -164,6 +164,21 @@ class DangerousPairsTest {
         assertTrue(seen.contains("50 mmol H₂, 1.20 L"), seen);
     }
 
+    /** Oxalyl chloride and water give hydrogen chloride twice, and both oxides of carbon: one note, 100 mmol of it. */
+    @Test
+    void gasesOfOneQuenchAreToldOnce() {
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "oxalyl chloride", "Role", "reagent", "Actual amount", "100")
+                .but("charges", "Actual unit", "mmol");
+        List<Finding> gases = of(washed(book, "water"), FindingCode.GAS_EXPECTED);
+        assertEquals(1, gases.size());
+        String seen = Wording.POINT.of(gases.get(0).seen());
+        assertTrue(seen.contains("200 mmol HCl"), seen);
+        assertTrue(seen.contains("; 100 mmol CO, "), seen);
+        assertTrue(seen.contains("; 100 mmol CO₂, "), seen);
+        assertTrue(!seen.contains("less 0"), seen);
+    }
+
     @Test
     void aMaterialJudgedByItsNameAloneSaysSo() {
         Finding unlisted = of(planned("mercury(II) nitrate"), FindingCode.MATERIAL_UNLISTED)

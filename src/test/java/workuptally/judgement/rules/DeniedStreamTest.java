@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
@@ -12,6 +13,7 @@ import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
+import workuptally.report.view.wording.Wording;
 
 /** An acid wash proposed for containers whose labels deny something. Invented figures. */
 class DeniedStreamTest {
@@ -63,6 +65,17 @@ class DeniedStreamTest {
 
     @Test
     void aDenialThatIsNotUnderstoodLeavesTheStreamOpen() {
-        assertEquals("proposal-stream-unknown", codes("aqueous, acidic, no DMF"));
+        assertEquals("proposal-stream-unknown", codes("aqueous, acidic, no unobtainium"));
+    }
+
+    /** A1 is 1 M HCl over ethyl acetate: no DMF and no nitric acid are in it, ethyl acetate is. */
+    @Test
+    void aMaterialThatIsKeptOutByItsNameIsLookedFor() {
+        assertEquals("", codes("aqueous, acidic, no DMF"));
+        assertEquals("", codes("aqueous, acidic (no nitric acid)"));
+        assertEquals("proposal-wrong-stream", codes("aqueous, acidic, no EtOAc"));
+        assertTrue(Wording.POINT
+                .of(found("aqueous, acidic, no EtOAc").get(0).seen())
+                .contains("with etoac"));
     }
 }

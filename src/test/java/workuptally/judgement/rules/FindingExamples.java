@@ -261,6 +261,10 @@ final class FindingExamples {
                 "composition-not-charged",
                 Severity.CHECK,
                 clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
+        add(
+                "composition-incomplete",
+                Severity.CHECK,
+                clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,ethyl acetate 1 %"));
         add("layer-part-only", Severity.HOLD, clean().with("layers", "E-01,34,97.63,63.11", "E-01,11,74.3,63.11"));
         add(
                 "layer-volume-impossible",
@@ -331,6 +335,7 @@ final class FindingExamples {
                 Severity.CHECK,
                 clean().with("isolated", "melting point,,", "melting point,96.8011,"));
         add("purified-exceeds-source", Severity.CHECK, purified("33.9000", "99.5"));
+        add("purification-open", Severity.NOTE, purified("26.1234", "99.5"));
         add("purified-below-source", Severity.CHECK, purified("30.1234", "81.3"));
         add("weighed-warm", Severity.NOTE, clean().with("isolated", "melting point,,", "melting point,96.9060,"));
         add("copied-weighing", Severity.CHECK, clean().with("layers", "21,85.02,60.26", "21,97.63,63.11"));
@@ -512,12 +517,7 @@ final class FindingExamples {
                 "transfer-in-wrong-stream",
                 Severity.CHECK,
                 proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));
-        add(
-                "transfer-duplicate",
-                Severity.CHECK,
-                proposal(
-                        SOLVENTS + "10,400,900,acetone 500 g,2026-02-02",
-                        "T1,,,acetone,W1,50,done\nT1,,,acetone,W1,50,done"));
+        add("transfer-of-gone", Severity.HOLD, proposal(AQUEOUS, "T1,X1,O1,,W1,34.5,proposed"));
         add(
                 "transfer-of-reused",
                 Severity.CHECK,

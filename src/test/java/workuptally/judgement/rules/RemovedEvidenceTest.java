@@ -16,6 +16,8 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.report.view.lines.ProposalLine;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.MassBalance;
 
 /** What somebody leaves out or names loosely never makes a layer look settled; invented books. */
 class RemovedEvidenceTest {
@@ -93,6 +95,59 @@ class RemovedEvidenceTest {
         assertTrue(has(run, "theory-not-computed"));
         assertTrue(run.tally().massBalance().isEmpty());
         assertTrue(outcome(run, "A2").orElseThrow() != Outcome.EVIDENCE_COMPLETE);
+    }
+
+    /** A second lot of 0.75 g would move the yield from 96 to 107 %; an assay of A1 beside the first one may show ten times as much. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "isolated|X1,CR2,acetanilide,crude,O4,F-02,91,2,90.45,,99.1,1.5,melting point,,",
+                "isolated|,CR2,acetanilide,crude,O4,F-02,91.2,90.45,,99.1,1.5,melting point,,",
+                "isolated|X1,,acetanilide,crude,O4,F-02,91.2,90.45,,99.1,1.5,melting point,,",
+                "isolated|X1,CR1,acetanilide,crude,O4,F-02,91.2,90.45,,99.1,1.5,melting point,,",
+                "assays|X1,CR1,acetanilide,,HPLC,80,1,% w/w,1,"
+            })
+    void yieldWaitsForARowOfWhatWasIsolated(String table, String row) throws Exception {
+        RunReview run = run(ExampleBook.clean().plus(table, row));
+        assertEquals(List.of(), run.tally().yields());
+        assertTrue(run.tally().notComputed().stream()
+                .anyMatch(n -> n.what().equals("yield of acetanilide")
+                        && n.unlockedBy().matches("line \\d+ of " + table + ".csv")));
+        assertWaitsFor(run, table);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "assays|X1,A1,acetanilide,,HPLC,15,1,mg/mL,2,0,",
+                "assays|X1,,acetanilide,,HPLC,15.1,mg/mL,2.0,",
+                "layers|X1,A3,aqueous,lower,E-03,34,5,97.63,63.11,,,kept",
+                "layers|,A3,aqueous,lower,E-03,34,97.63,63.11,,,kept",
+                "workup|X1,7,wash,O4,water,1,30,5,,,0.998,250,1,,,aqueous,density,none,O5,A3,",
+                "products|X1,aniline salt,yes,C6H8ClN,129,59,1,aniline 1,neutral,,,304"
+            })
+    void layersAndBalancesWaitForARowThatWasLeftOut(String table, String row) throws Exception {
+        assertWaitsFor(run(ExampleBook.clean().plus(table, row)), table);
+    }
+
+    private static void assertWaitsFor(RunReview run, String table) {
+        assertTrue(run.decisions().stream().noneMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE));
+        Closure closure = run.tally().closures().get(0);
+        assertEquals(Closure.Verdict.CANNOT_DECIDE, closure.verdict());
+        assertTrue(closure.candidates().get(0).settledBy().matches("correct line \\d+ of " + table + ".csv"));
+        assertTrue(run.tally().massBalance().stream().noneMatch(MassBalance::complete));
+        assertTrue(run.tally().run().leftOut().stream()
+                .allMatch(r -> r.inWords().matches("line \\d+ of " + table + ".csv")));
+    }
+
+    @Test
+    void aTotalIsNoRowLeftOut() throws Exception {
+        RunReview run = run(
+                ExampleBook.clean().plus("isolated", "X1,Total,,,,,,,6.57,,,,,").plus("layers", "X1,,,,,,,,,,,"));
+        assertEquals(List.of(), run.tally().run().leftOut());
+        assertEquals(1, run.tally().yields().size());
     }
 
     @Test

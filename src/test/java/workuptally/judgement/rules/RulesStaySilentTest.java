@@ -56,6 +56,28 @@ class RulesStaySilentTest {
         silent("step-material-unknown", ExampleBook.clean().with("workup", "water,1,30,,,0.998", "morpholine,1,2,,,"));
     }
 
+    /** 99.0 % crude, 93.1 % corrected: who typed 93 reports the corrected yield already, who typed 99 does not. */
+    @Test
+    void correctedYieldThatIsStatedIsNotAskedFor() throws Exception {
+        ExampleBook book = ExampleBook.clean()
+                .with("isolated", "99.1,1.5,melting point", "94.0,1.0,melting point")
+                .with("isolated", "Notes\n", "Notes,Stated yield (%)\n");
+        silent("crude-not-a-yield", book.with("isolated", "melting point,,", "melting point,,,93"));
+        only("crude-not-a-yield", book.with("isolated", "melting point,,,93", "melting point,,,99"));
+    }
+
+    /** Ice and water is water; two solutions in water count as so much water, near enough for a note. */
+    @Test
+    void waterIsKnownAndMixedSolutionsNearlySo() throws Exception {
+        silent("step-material-unknown", ExampleBook.clean().with("workup", "water,1,30,,,0.998", "ice/water,1,30,,,"));
+        Finding mixed = ExampleBook.clean()
+                .with("workup", "water,1,30,,,0.998", "sat. NaHCO3/10 % Na2S2O3 1:1,1,30,,,")
+                .findings(folder, "step-material-unknown")
+                .get(0);
+        assertEquals(Severity.NOTE, mixed.severity());
+        assertTrue(Wording.POINT.of(mixed.seen()).contains("a mixture of solutions in water"));
+    }
+
     @Test
     void phasesPartedAfterAQuenchNeedNoMaterial() throws Exception {
         ExampleBook parted = ExampleBook.clean()

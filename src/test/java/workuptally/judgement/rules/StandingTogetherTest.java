@@ -99,6 +99,20 @@ class StandingTogetherTest {
                 .startsWith("proposal-"));
     }
 
+    /** Conservation of mass: 100 g cannot be put into two containers. */
+    @ParameterizedTest
+    @CsvSource({"100,100,transfer-exceeds-layer HOLD", "40,60,''", "40,'',transfer-exceeds-layer HOLD"})
+    void aLayerGoesOnce(String first, String second, String codes) {
+        SmallBook book = container("non-halogenated solvents", "")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "100", "Status", "kept")
+                .but("layers", "Composition", "ethyl acetate 97 %")
+                .row("transfers", "Transfer", "T1", "Layer", "D1", "Container", "W-2", "Amount", first)
+                .but("transfers", "Status", "done")
+                .row("transfers", "Transfer", "T2", "Layer", "D1", "Container", "W-2", "Amount", second)
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.TRANSFER_EXCEEDS_LAYER));
+    }
+
     @Test
     void aContainerAboveItsFillTakesNoMore() {
         SmallBook book = container("aqueous, basic", "water 10.5 kg")

@@ -90,6 +90,28 @@ class UnlistedMaterialsTest {
                 assertEquals("not judged: reactivity of unobtainium dust", Wording.POINT.of(d.silence()), d.layer()));
     }
 
+    /** The ending tells all that a row would; what else the name tells is asked about still. */
+    @ParameterizedTest
+    @CsvSource({
+        "4-fluorophenylboronic acid, 0",
+        "cyclohexylboronic acid pinacol ester, 0",
+        "4-Fluorphenylboronsäure, 0",
+        "methyl boronate, 0",
+        "'10 % Pd/C, 50 % wet', 0",
+        "3-azidophenylboronic acid azide, 1",
+        "4-fluorophenyl trifluoroborate salt, 1"
+    })
+    void boronicAcidsAreToldByTheirEnding(String material, int asked) throws Exception {
+        Review review = ExampleBook.clean()
+                .plus("charges", "X1,\"" + material + "\",reagent,,,,1,g,1.0,g,,,,,")
+                .review(folder);
+        assertEquals(
+                asked,
+                review.findings().stream()
+                        .filter(f -> f.code() == FindingCode.MATERIAL_UNLISTED)
+                        .count());
+    }
+
     @Test
     void aListedRunIsSilent() throws Exception {
         Review review = ExampleBook.clean().review(folder);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,16 +86,20 @@ class ContainerLabelTest {
         assertFalse(read.unread(), read::toString);
     }
 
+    /** Which of them is a material, the tables tell. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "aqueous, no DCM",
-                "aqueous, acidic (no nitric acid)",
-                "aqueous, not for HNO3",
-                "aqueous, no acids, metals and bases",
-                "halogenated: no",
-                "solvents, no"
-            })
+    @CsvSource({
+        "'aqueous, no DCM', dcm",
+        "'aqueous, acidic (no nitric acid)', nitric acid",
+        "'aqueous, not for HNO3', hno3"
+    })
+    void whatNoStreamTellsIsKeptOutByItsName(String label, String name) {
+        assertEquals(List.of(name), read(label).keptOutByName());
+        assertFalse(read(label).unread());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"aqueous, no acids, metals and bases", "halogenated: no", "solvents, no"})
     void aDenialThatIsNotUnderstoodIsSaid(String label) {
         assertTrue(read(label).unread(), label);
     }

@@ -305,6 +305,7 @@ public final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 ROW);
     }
 

@@ -28,7 +28,9 @@ class ContentTest {
     @EnumSource(Content.Rests.class)
     void onlyAReadingOfThePortionOrACompositeSampleIsItsOwnEvidence(Content.Rests rests) {
         assertEquals(
-                rests == Content.Rests.COMPOSITE_SAMPLE || rests == Content.Rests.OWN_READING,
+                rests == Content.Rests.COMPOSITE_SAMPLE
+                        || rests == Content.Rests.OWN_READING
+                        || rests == Content.Rests.READINGS_APART,
                 resting(rests, true).isOwnEvidence());
         assertEquals(
                 rests == Content.Rests.COMPOSITE_SAMPLE, resting(rests, false).isOwnEvidence());

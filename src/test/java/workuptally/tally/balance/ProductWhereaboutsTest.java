@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.judgement.RunReview;
+import workuptally.model.FindingCode;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.balance.Closure.Candidate;
 import workuptally.tally.balance.Closure.Looked;
 
@@ -65,6 +68,24 @@ class ProductWhereaboutsTest {
         Candidate glass = at(lot(), "transfer and glassware").orElseThrow();
         assertEquals(0.2, glass.lowGrams(), 1e-9);
         assertEquals(0.4, glass.highGrams(), 1e-9);
+    }
+
+    /** Nobody assayed A1 for S: the lot can hold 0.5922 g of what is missing, glass 0.4 g, and the balance says that this is not all. */
+    @Test
+    void layersNobodyAssayedForAPartnerAreNamed() {
+        Candidate left = at(lot(), "unreacted S").orElseThrow();
+        assertTrue(left.evidence().endsWith("more may be in A1"), left.evidence());
+        assertEquals("assay crude, A1 for S", left.settledBy());
+        Closure closure = lot().tally().closures().get(0);
+        // at least 2.00 g − 1.645·u, with 1.645·u as above 2.31642 − 2.00 g = 0.31642 g
+        assertEquals(2 - 0.31642 - 0.5922 - 0.4, closure.withoutPlaceGrams(), 2e-3);
+        RunReview run = lot().reviewOfRun();
+        String seen = run.findings().stream()
+                .filter(f -> f.code() == FindingCode.CLOSURE_OPEN)
+                .map(f -> Wording.POINT.of(f.seen()))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(seen.endsWith("but at least 0.69 g is more than every place named can hold"), seen);
     }
 
     /** The lot is P to the last gram: what it may hold of S is what its weighing and assay leave open, as P twice as much as S. */

@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.judgement.RunReview;
+import workuptally.model.FindingCode;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Skeletons;
@@ -18,7 +23,7 @@ class ContentSharesTest {
         RunTally tally = SmallBook.reaction()
                 .row("products", "Product", "D", "Wanted", "no", "Molar mass", "300", "Skeleton", "S 2")
                 .tally();
-        ContentShares shares = new ContentShares(tally.theory(), new Skeletons(tally.run(), tally.amounts()));
+        ContentShares shares = new ContentShares(tally.theory(), new Skeletons(tally.run(), tally.amounts()), 0.5);
         Content content = new Content(
                 substance,
                 Content.Kind.MEASURED,
@@ -53,11 +58,46 @@ class ContentSharesTest {
         assertTrue(percent("P", null, null).isEmpty());
     }
 
+    /** A quarter of the layer limit of 2 % is 0.5 % of 20.0 g, 0.10 g: below it the larger of two readings counts, and nobody need choose. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.010, 0.012, READINGS_APART",
+        "0.010, 0.090, READINGS_APART",
+        "0.010, 0.110, DISPUTED_READINGS",
+        "0.010, 0.0101, OWN_READING"
+    })
+    void readingsFarBelowTheLimitAreNoDispute(String hplc, String gc, Content.Rests rests) {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("isolated", "Lot", "C1", "Product", "P", "From", "O1", "Net", "19.8", "Assay", "100")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", hplc, "Unit", "g")
+                .but("assays", "Relative standard uncertainty", "2")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "GC", "Result", gc, "Unit", "g")
+                .but("assays", "Relative standard uncertainty", "2");
+        RunReview run = book.reviewOfRun();
+        Content content = run.tally().layer("A1").orElseThrow().contents().get(0);
+        assertEquals(rests, content.rests());
+        assertEquals(rests != Content.Rests.DISPUTED_READINGS, content.isOwnEvidence());
+        if (rests == Content.Rests.READINGS_APART) {
+            assertEquals(
+                    Double.parseDouble(gc), content.massGrams().orElseThrow().value(), 1e-12);
+            assertTrue(run.findings().stream()
+                    .filter(f -> f.code() == FindingCode.COMPONENT_COUNTED_TWICE)
+                    .anyMatch(f -> Wording.POINT.of(f.seen()).endsWith("the larger counts")));
+        }
+        assertEquals(
+                rests == Content.Rests.DISPUTED_READINGS,
+                run.findings().stream().anyMatch(f -> f.code() == FindingCode.ASSAYS_DISAGREE));
+    }
+
     @Test
     void aPartnerOfWhichNothingWasChargedGivesNone() {
         RunTally tally =
                 SmallBook.reaction().but("charges", "Actual amount", "").tally();
-        ContentShares shares = new ContentShares(tally.theory(), new Skeletons(tally.run(), tally.amounts()));
+        ContentShares shares = new ContentShares(tally.theory(), new Skeletons(tally.run(), tally.amounts()), 0.5);
         Content content = new Content(
                 "S",
                 Content.Kind.MEASURED,

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
+import workuptally.model.CompositionPart;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
@@ -243,6 +244,44 @@ class MeasuredPortionsTest {
                         .of("D1", ESTIMATE)
                         .parts()
                         .size());
+    }
+
+    /** 7 volumes of 0.9003 and 3 of 0.889 g/mL (densities of the tables): 70.27 % by mass. */
+    @Test
+    void aRatioOfLiquidsIsByVolume() {
+        for (String composition : List.of("EtOAc/THF 7:3", "7:3 EtOAc:THF")) {
+            Ingredients parts = stated(composition, "40.00", "").of("D1", ESTIMATE);
+            double ethylAcetate = 0.7 * 0.9003 / (0.7 * 0.9003 + 0.3 * 0.889);
+            assertEquals(40 * ethylAcetate, parts.grams("ethyl acetate"), 0.01, composition);
+            assertEquals(40 * (1 - ethylAcetate), parts.grams("tetrahydrofuran"), 0.01, composition);
+        }
+    }
+
+    @Test
+    void massesAreSharesOfWhatTheLayerWeighs() {
+        Ingredients parts = stated("EtOAc 34 g, THF 14 g", "50.00", "").of("D1", ESTIMATE);
+        assertEquals(34, parts.grams("ethyl acetate"), EPSILON);
+        assertEquals(14, parts.grams("tetrahydrofuran"), EPSILON);
+        assertEquals(2, parts.grams(LayerFlow.UNSTATED), EPSILON);
+        // without a weight of the whole they are shares of each other, and one alone says nothing
+        assertEquals(
+                2,
+                stated("EtOAc 30 g, THF 10 g", "", "50")
+                        .of("D1", ESTIMATE)
+                        .parts()
+                        .size());
+        assertEquals(List.of(), composition("EtOAc 34 g", ""));
+        assertEquals(List.of(), composition("EtOAc 34 g, THF 14 g", "40.00"));
+        assertEquals(75, composition("EtOAc 30 g, THF 10 g", "").get(0).massPercent(), EPSILON);
+    }
+
+    private static List<CompositionPart> composition(String composition, String net) {
+        return SmallBook.reaction()
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", net, "Composition", composition)
+                .run()
+                .layers()
+                .get(0)
+                .composition();
     }
 
     @Test

@@ -166,6 +166,25 @@ class ChecksTest {
                 EPSILON);
     }
 
+    /** 100 mmol phenylmagnesium bromide, 181.31 g/mol, are 18.1 g of the 98 g of its solution: so much more may be in either phase. */
+    @Test
+    void solventOfAReagentIsInNoPhaseAsASolute() {
+        Checked checked = Checked.of(parted().row(
+                        "charges",
+                        "Material",
+                        "phenylmagnesium bromide in THF",
+                        "Role",
+                        "reagent",
+                        "Formula",
+                        "C6H5BrMg")
+                .but("charges", "Molarity", "1")
+                .but("charges", "Density", "0.98")
+                .but("charges", "Actual amount", "100")
+                .but("charges", "Actual unit", "mL"));
+        Check phase = checked.get("mass of layer A1 against what went in");
+        assertEquals(10 + 18.13, phase.high() - 0.2 * phase.scale(), 0.1);
+    }
+
     @Test
     void twoLayersOfOnePhaseOrNoMassTellNothingOfIt() {
         assertFalse(Checked.of(parted().but("layers", "Net", ""))

@@ -99,7 +99,7 @@ public final class ClosureVerdict implements RunRule {
         double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
         Phrase most = closure.candidates().isEmpty()
                 ? Phrase.NONE
-                : Phrase.of("; it may be in {}", closure.candidates().get(0).place());
+                : Phrase.of("; it may be in {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
         findings.add(
                 FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
@@ -123,6 +123,14 @@ public final class ClosureVerdict implements RunRule {
                         : Phrase.of(
                                 "Cheapest next step: {}.",
                                 closure.candidates().get(0).settledBy()));
+    }
+
+    private static Phrase withoutPlace(Closure closure) {
+        return closure.withoutPlaceGrams() > 0
+                ? Phrase.of(
+                        ", but at least {} is more than every place named can hold",
+                        Figure.digits(closure.withoutPlaceGrams(), 2, "g"))
+                : Phrase.NONE;
     }
 
     private static Phrase seen(Closure closure) {

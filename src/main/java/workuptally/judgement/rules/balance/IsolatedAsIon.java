@@ -32,13 +32,21 @@ import workuptally.tally.layers.LayerGraph;
 
 /**
  * A base that was isolated after acid had been added to it, or from acidic water, and an acid the other way round, while the formula of the
- * theory is that of the free substance: what was weighed is likely its salt, and yield and balance are too high by the mass of the ion.
+ * theory is that of the free substance: what was weighed is likely its salt, and yield and balance are too high by the mass of the ion. Where
+ * no character is entered, nitrogen in the formula may be a base and two oxygens an acid: then it is only asked.
  */
 public final class IsolatedAsIon implements RunRule {
     private static final Set<Operation> MEETS_WATER =
             Set.of(Operation.QUENCH, Operation.EXTRACT, Operation.WASH, Operation.BACK_EXTRACT);
 
     private static final String CARBON = "C";
+
+    private static final String NITROGEN = "N";
+
+    private static final String OXYGEN = "O";
+
+    /** Of a carboxylic acid; a phenol has one, as have alcohols, ketones and ethers. */
+    private static final int OXYGENS_OF_AN_ACID = 2;
 
     /** Of the usual salts of acids and of bases. */
     private static final List<String> METALS = List.of("Na", "K", "Li");
@@ -71,40 +79,59 @@ public final class IsolatedAsIon implements RunRule {
         Set<String> told = new LinkedHashSet<>();
         for (Lot lot : run.lots()) {
             Optional<Product> product = run.product(lot.product())
-                    .filter(p -> isAcidOrBase(p) && !isShownAsSalt(run, p) && told.add(lot.label() + "|" + p.name()));
-            Optional<Step> left = product.flatMap(p -> leftAsIon(run, lot, p));
-            if (left.isPresent()) {
-                boolean acid = product.get().character().get() == Product.Character.ACID;
-                findings.add(
-                        FindingCode.ISOLATED_FORM_OPEN,
-                        Severity.HOLD,
-                        lot.row().at("Product"),
-                        Phrase.of(
-                                "lot {} of the {} {} comes from what step {} left {}, and theory is of {}",
-                                lot.label(),
-                                acid ? "acid" : "base",
-                                product.get().name(),
-                                left.get().number(),
-                                acid ? "basic" : "acidic",
-                                product.get().formula()),
-                        Phrase.of("theory in the form that is isolated: free, or as its salt"),
-                        FindingList.PRACTICE,
-                        Phrase.of(
-                                "Settle which form was weighed: enter the formula of the salt in Products, or the step that"
-                                        + " set it free. A row in Corrections settles it."));
+                    .filter(p -> !isShownAsSalt(run, p) && told.add(lot.label() + "|" + p.name()));
+            for (Product.Character character :
+                    product.map(IsolatedAsIon::characters).orElse(List.of())) {
+                leftAsIon(run, lot, product.get(), character == Product.Character.BASE)
+                        .ifPresent(step -> add(findings, lot, product.get(), character, step));
             }
         }
         return findings.list();
     }
 
-    private static boolean isAcidOrBase(Product product) {
-        return product.character().filter(c -> c != Product.Character.NEUTRAL).isPresent();
+    private static void add(FindingList findings, Lot lot, Product product, Product.Character character, Step left) {
+        boolean acid = character == Product.Character.ACID;
+        boolean entered = product.character().isPresent();
+        findings.add(
+                FindingCode.ISOLATED_FORM_OPEN,
+                entered ? Severity.HOLD : Severity.CHECK,
+                lot.row().at("Product"),
+                Phrase.of(
+                        "lot {} of {} {} comes from what step {} left {}, and theory is of {}",
+                        lot.label(),
+                        entered ? Phrase.of("the {}", acid ? "acid" : "base") : Phrase.of("what may be"),
+                        entered ? product.name() : Phrase.of("{} {}", acid ? "an acid," : "a base,", product.name()),
+                        left.number(),
+                        acid ? "basic" : "acidic",
+                        product.formula()),
+                Phrase.of("theory in the form that is isolated: free, or as its salt"),
+                FindingList.PRACTICE,
+                entered
+                        ? Phrase.of(
+                                "Settle which form was weighed: enter the formula of the salt in Products, or the step that"
+                                        + " set it free. A row in Corrections settles it.")
+                        : Phrase.of(
+                                "Enter Character in Products: neutral, or acid or base with its pKa and the formula of the form"
+                                        + " weighed."));
+    }
+
+    /** What a product is, or may be where nobody says so: what it can be by its formula. */
+    private static List<Product.Character> characters(Product product) {
+        if (product.character().isPresent()) {
+            return product.character().filter(c -> c != Product.Character.NEUTRAL).stream()
+                    .toList();
+        }
+        Map<String, Double> atoms = elements(product.formula());
+        if (atoms.containsKey(NITROGEN)) {
+            return List.of(Product.Character.BASE);
+        }
+        return atoms.getOrDefault(OXYGEN, 0.0) >= OXYGENS_OF_AN_ACID ? List.of(Product.Character.ACID) : List.of();
     }
 
     /** The step that last decided between free substance and ion on the way to a lot, where that makes an ion of it. */
-    private Optional<Step> leftAsIon(Run run, Lot lot, Product product) {
+    private Optional<Step> leftAsIon(Run run, Lot lot, Product product, boolean base) {
         Set<String> way = way(run, lot);
-        boolean base = product.character().get() == Product.Character.BASE;
+        Set<String> water = new LinkedHashSet<>();
         Optional<Step> ion = Optional.empty();
         for (Step step : run.orderedSteps()) {
             if (step.gives().stream().noneMatch(way::contains)) {
@@ -112,7 +139,16 @@ public final class IsolatedAsIon implements RunRule {
             }
             Optional<Operation> operation = step.operation();
             boolean aqueous = step.given().aqueous().stream().anyMatch(way::contains);
-            boolean goesOn = aqueous || operation.filter(MEETS_WATER::contains).isEmpty();
+            // beside water an organic layer holds what is not ionised, whatever its pH: another rule asks about that
+            boolean besideWater = operation.filter(MEETS_WATER::contains).isPresent()
+                    && !aqueous
+                    && step.given().organic().stream().anyMatch(way::contains);
+            boolean goesOn = !besideWater;
+            boolean outOfWater = step.from().stream().anyMatch(water::contains);
+            water.addAll(step.given().aqueous());
+            if (outOfWater && goesOn) {
+                water.addAll(step.given().other());
+            }
             boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
                     || goesOn && brings(step, MaterialClass.ACID);
             boolean weak = !base
@@ -127,14 +163,11 @@ public final class IsolatedAsIon implements RunRule {
                     .map(Entered::value)
                     .or(() -> goesOn ? washes.pHOf(run, step.added().material()) : Optional.empty());
             if (pH.isPresent() && product.pKa().entered().isPresent()) {
-                boolean ionised = isIon(product, pH.get()) && !isZwitterion(product, pH.get());
-                // beside water an organic layer holds what is not ionised, whatever its pH: another rule asks about
-                // that
-                boolean besideWater = MEETS_WATER.contains(operation.orElse(Operation.FILTER)) && !aqueous;
+                boolean ionised = isIon(product, base, pH.get()) && (base || !isZwitterion(product, pH.get()));
                 ion = ionised && !besideWater ? Optional.of(step) : Optional.empty();
             } else if (acidified || basified) {
                 ion = acidified == base && acidified != basified ? Optional.of(step) : Optional.empty();
-            } else if (operation.filter(MEETS_WATER::contains).isPresent() && !aqueous) {
+            } else if (besideWater && !outOfWater) {
                 ion = Optional.empty();
             }
         }
@@ -148,9 +181,8 @@ public final class IsolatedAsIon implements RunRule {
     }
 
     private boolean isZwitterion(Product product, double pH) {
-        return product.character().get() == Product.Character.ACID
-                && pH <= substances.value(Threshold.ISOELECTRIC_MOST)
-                && elements(product.formula()).containsKey("N");
+        return pH <= substances.value(Threshold.ISOELECTRIC_MOST)
+                && elements(product.formula()).containsKey(NITROGEN);
     }
 
     /** Labels of all portions that a lot was made from, and its own. */
@@ -168,10 +200,10 @@ public final class IsolatedAsIon implements RunRule {
         return way;
     }
 
-    private boolean isIon(Product product, double pH) {
+    private boolean isIon(Product product, boolean base, double pH) {
         double acid = AcidBase.ionisedAcidFraction(
                 product.pKa().entered().orElseThrow().value(), pH);
-        double ionised = product.character().get() == Product.Character.ACID ? acid : 1 - acid;
+        double ionised = base ? 1 - acid : acid;
         return ionised > substances.value(Threshold.IONISED);
     }
 

@@ -2,7 +2,6 @@ package workuptally.judgement.rules.balance;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -41,9 +40,8 @@ public final class PurificationGains implements RunRule {
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         Map<Origin, List<LotTally>> made = new LinkedHashMap<>();
         for (LotTally lot : tally.lots()) {
-            Set<String> origin = lot.endsWorkup()
-                    ? Set.of()
-                    : sources(tally, graph, lot.lot().label());
+            Set<String> origin =
+                    lot.endsWorkup() ? Set.of() : graph.nearestLots(lot.lot().label());
             if (!origin.isEmpty()) {
                 made.computeIfAbsent(new Origin(origin, lot.product()), o -> new ArrayList<>())
                         .add(lot);
@@ -58,24 +56,6 @@ public final class PurificationGains implements RunRule {
             lots.forEach(lot -> poorer(sources, lot, factor, findings));
         });
         return findings.list();
-    }
-
-    /** Nearest lots that a lot was made from, through layers and fractions between them. */
-    private static Set<String> sources(RunTally tally, LayerGraph graph, String label) {
-        Set<String> lots = new LinkedHashSet<>();
-        Set<String> seen = new LinkedHashSet<>(Set.of(label));
-        List<String> open = new ArrayList<>(graph.parents(label));
-        while (!open.isEmpty()) {
-            String next = open.remove(0);
-            if (seen.add(next)) {
-                if (tally.run().lot(next).isPresent()) {
-                    lots.add(next);
-                } else {
-                    open.addAll(graph.parents(next));
-                }
-            }
-        }
-        return lots;
     }
 
     private static void more(

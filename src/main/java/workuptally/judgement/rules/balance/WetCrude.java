@@ -110,6 +110,7 @@ public final class WetCrude implements RunRule {
                 && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)
                 && corrected
                         .filter(c -> percent - c.value() > c.expandedUncertainty(factor))
+                        .filter(c -> !isStated(lot, c, percent))
                         .isPresent()) {
             findings.add(
                     FindingCode.CRUDE_NOT_A_YIELD,
@@ -123,6 +124,15 @@ public final class WetCrude implements RunRule {
                     "Y = m·w / m(theory)",
                     Phrase.of("Report the corrected yield; crude over theory is not a yield."));
         }
+    }
+
+    /** True where the yield that the chemist typed is the corrected one: nearer to it than to crude over theory. */
+    private static boolean isStated(LotTally lot, MeasuredValue corrected, double crudePercent) {
+        return lot.lot()
+                .statedYieldPercent()
+                .entered()
+                .filter(y -> Math.abs(y.value() - corrected.value()) < Math.abs(y.value() - crudePercent))
+                .isPresent();
     }
 
     /** True where product and other assays of a crude add up to its mass within U: nothing in it is unaccounted for. */

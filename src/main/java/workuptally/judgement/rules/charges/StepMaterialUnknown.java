@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.material.Material;
+import workuptally.material.Part;
 import workuptally.material.State;
 import workuptally.model.Book;
 import workuptally.model.Figure;
@@ -53,7 +54,7 @@ public final class StepMaterialUnknown implements RunRule {
                     && !isKnown(step.added().material())) {
                 findings.add(
                         FindingCode.STEP_MATERIAL_UNKNOWN,
-                        Severity.CHECK,
+                        isOfSolutions(substances.material(step.added().material())) ? Severity.NOTE : Severity.CHECK,
                         step.row().at("Material"),
                         Phrase.of(
                                 "step {}: {} of '{}', {}; it is counted as so much water",
@@ -128,9 +129,19 @@ public final class StepMaterialUnknown implements RunRule {
         if (material.state() != State.LISTED) {
             return Phrase.of("which no table lists, so that what it does is not judged");
         }
+        if (isOfSolutions(material)) {
+            return Phrase.of("a mixture of solutions in water");
+        }
         return material.parts().stream().filter(part -> !part.carrier()).count() > 1
                 ? Phrase.of("a mixture without its ratio")
                 : Phrase.of("a solution without its strength");
+    }
+
+    /** Two or more things in water: that it counts as so much water is near enough. */
+    private static boolean isOfSolutions(Material material) {
+        return material.state() == State.LISTED
+                && material.parts().stream().filter(part -> !part.carrier()).count() > 1
+                && material.carrier().filter(Part::isWater).isPresent();
     }
 
     private Phrase nearest(String name) {
@@ -138,7 +149,7 @@ public final class StepMaterialUnknown implements RunRule {
         return near.isEmpty() ? Phrase.NONE : Phrase.of("; the nearest: {}", String.join(", ", near));
     }
 
-    /** Solvents, washes at a strength, mixtures with a ratio, listed liquids, and solutions in a listed solvent: their volume is known. */
+    /** Water, solvents, washes at a strength, mixtures with a ratio, listed liquids, and solutions in a listed solvent: their volume is known. */
     private boolean isKnown(String written) {
         Material material = substances.material(written);
         boolean otherSolvent = material.carrier().filter(c -> !c.isWater()).isPresent();
@@ -147,6 +158,7 @@ public final class StepMaterialUnknown implements RunRule {
                 || !material.blend().isEmpty()
                 || material.liquid().isPresent()
                 || material.dryingAgent().isPresent()
-                || otherSolvent;
+                || otherSolvent
+                || material.parts().stream().allMatch(Part::isWater);
     }
 }

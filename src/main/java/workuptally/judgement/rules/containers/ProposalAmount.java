@@ -1,7 +1,12 @@
 package workuptally.judgement.rules.containers;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
@@ -18,7 +23,7 @@ import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 
-/** A transfer of more than its layers weigh, and one of a layer that nobody weighed. */
+/** A transfer of more than its layers weigh, transfers that together are, and one of a layer that nobody weighed. */
 public final class ProposalAmount implements ProposalRule {
 
     private final Substances substances;
@@ -57,6 +62,7 @@ public final class ProposalAmount implements ProposalRule {
                             FindingList.PRACTICE,
                             Phrase.of("Correct the amount, or the labels of the layers.")));
         }
+        givenTwice(book, containers, findings);
         for (ContainerReview container : containers) {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
                     .filter(a -> !a.unweighed().isEmpty())
@@ -64,6 +70,64 @@ public final class ProposalAmount implements ProposalRule {
                     .forEach(a -> unweighed(a, findings));
         }
         return findings.list();
+    }
+
+    /** Transfers that each take no more than a layer weighs, and together more, in whatever containers; told at the one that goes over. */
+    private void givenTwice(Book book, List<ContainerReview> containers, FindingList findings) {
+        Map<Transfer, ContainerAddition> additions = new IdentityHashMap<>();
+        containers.forEach(
+                c -> Stream.of(c.tally().before(), c.tally().done(), c.tally().proposed())
+                        .flatMap(List::stream)
+                        .forEach(a -> additions.put(a.transfer(), a)));
+        Map<String, List<ContainerAddition>> ofLayer = new HashMap<>();
+        for (Transfer transfer : inOrder(book)) {
+            ContainerAddition addition = additions.get(transfer);
+            if (addition != null && addition.sourceGrams() > 0 && !isTooMuch(addition)) {
+                boolean told = false;
+                for (String label : transfer.layers()) {
+                    List<ContainerAddition> before =
+                            ofLayer.computeIfAbsent(transfer.run() + "\n" + label, key -> new ArrayList<>());
+                    told |= !told && !before.isEmpty() && tellGoneOver(label, before, addition, findings);
+                    before.add(addition);
+                }
+            }
+        }
+    }
+
+    /** Those made before those proposed. */
+    private static List<Transfer> inOrder(Book book) {
+        return book.transfers().stream()
+                .sorted(Comparator.comparing(t -> t.status() == Transfer.Status.PROPOSED))
+                .toList();
+    }
+
+    private boolean tellGoneOver(
+            String label, List<ContainerAddition> before, ContainerAddition addition, FindingList findings) {
+        double shares = share(addition)
+                + before.stream().mapToDouble(ProposalAmount::share).sum();
+        boolean over = shares > 1 + substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE);
+        if (over) {
+            findings.add(
+                    FindingCode.TRANSFER_EXCEEDS_LAYER,
+                    Severity.HOLD,
+                    addition.transfer().row().at("Layer"),
+                    Phrase.of(
+                            "{} takes {} of {}, of which {} took or takes its part already: together {} of what it weighs",
+                            addition.transfer().id(),
+                            label,
+                            addition.transfer().run(),
+                            before.stream().map(a -> a.transfer().id()).collect(Collectors.joining(", ")),
+                            Figure.decimals(100 * shares, 0, "%")),
+                    Phrase.of("no more than the layer weighs, in all containers together"),
+                    FindingList.PRACTICE,
+                    Phrase.of("Take out the transfer that is not so, or correct the amounts."));
+        }
+        return over;
+    }
+
+    /** Part of its layers that an addition takes. */
+    private static double share(ContainerAddition addition) {
+        return addition.totalGrams() / addition.sourceGrams();
     }
 
     private static void unweighed(ContainerAddition addition, FindingList findings) {

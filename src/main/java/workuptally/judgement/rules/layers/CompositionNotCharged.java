@@ -46,7 +46,7 @@ public final class CompositionNotCharged implements RunRule {
                 String name = substances.material(part.substance()).main().name();
                 if (substances.isOrganicSolvent(part.substance())
                         && !brought.contains(name)
-                        && part.massPercent() >= substances.value(Threshold.COMPOSITION_LEAST)) {
+                        && part.massPercent() >= substances.value(Threshold.COMPOSITION_UNEXPECTED)) {
                     findings.add(
                             FindingCode.COMPOSITION_NOT_CHARGED,
                             Severity.CHECK,

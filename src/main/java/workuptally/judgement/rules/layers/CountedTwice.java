@@ -90,7 +90,10 @@ public final class CountedTwice implements RunRule {
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
-                    Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
+                    restsOn(tally, assay, Content.Rests.READINGS_APART)
+                            ? Phrase.of(
+                                    "{}, which differ, but both lie far below the layer limit; the larger counts", seen)
+                            : Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
                     Phrase.of("each substance once for each sample"),
                     FindingList.PRACTICE,
                     Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
@@ -107,15 +110,14 @@ public final class CountedTwice implements RunRule {
                         && l.product().equalsIgnoreCase(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
-        return isOfLot || isOfLayer(tally, assay);
+        return isOfLot || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
     }
 
-    private static boolean isOfLayer(RunTally tally, Assay assay) {
+    private static boolean restsOn(RunTally tally, Assay assay, Content.Rests rests) {
         return tally.layers().stream()
                 .filter(l -> l.label().equals(assay.sample()))
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance())
-                        && c.rests() == Content.Rests.DISPUTED_READINGS);
+                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance()) && c.rests() == rests);
     }
 
     private static boolean isContent(Assay.Unit unit) {

@@ -67,7 +67,7 @@ public final class ProductOnCake implements RunRule {
                                 "cake {} ({}) may hold {} to {} of {}, {} to {} of theory (estimate)",
                                 dried.cake(),
                                 dried.rinsed() ? "rinsed" : "not rinsed",
-                                Figure.decimals(low, 2, ""),
+                                Figure.from(low, 2),
                                 Figure.decimals(high, 2, "g"),
                                 dried.product(),
                                 Figure.decimals(100 * low / grams, 1, ""),

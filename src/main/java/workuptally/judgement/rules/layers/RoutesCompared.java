@@ -71,8 +71,8 @@ public final class RoutesCompared implements RunRule {
                         "{} {} ({} to {}; {})",
                         r.way().word(),
                         Figure.decimals(r.massGrams(), 2, "g"),
-                        Figure.decimals(r.lowGrams(), 2, ""),
-                        Figure.decimals(r.highGrams(), 2, ""),
+                        Figure.from(r.lowGrams(), 2),
+                        Figure.from(r.highGrams(), 2),
                         r.equation()))
                 .collect(Phrase.joining("; "));
         findings.add(

@@ -67,7 +67,7 @@ public final class SolventFlow implements Picture {
     }
 
     private String kilograms(double grams) {
-        return look.figures().fixed(grams / 1000, 3) + "\u00A0kg";
+        return look.figures().amount(grams / 1000, 3) + "\u00A0kg";
     }
 
     @Override

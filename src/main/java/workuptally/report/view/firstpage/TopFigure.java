@@ -1,10 +1,12 @@
 package workuptally.report.view.firstpage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.totals.CarriedOn;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -82,6 +84,9 @@ public record TopFigure(String label, String value, String detail) {
         int notAssayed = 0;
         boolean bound = false;
         int above = 0;
+        double carried = 0;
+        CarriedOn carriedOn =
+                CarriedOn.of(review.runs().stream().map(RunReview::tally).toList());
         for (Recovery run : Recovery.of(review)) {
             kept += run.keptGrams();
             all += run.theoryGrams();
@@ -89,7 +94,9 @@ public record TopFigure(String label, String value, String detail) {
             if (run.aboveTheory()) {
                 above++;
             } else if (run.isolatedGrams().isPresent() || run.atMostGrams() > 0) {
-                isolated += run.isolatedGrams().orElse(0.0) + run.atMostGrams();
+                double grams = run.isolatedGrams().orElse(0.0) + run.atMostGrams();
+                isolated += grams;
+                carried += Math.min(grams, carriedOn.grams(run.run()));
                 theory += run.theoryGrams();
                 bound |= run.atMostGrams() > 0;
             }
@@ -106,9 +113,22 @@ public record TopFigure(String label, String value, String detail) {
         }
         // no share for the layers: those of runs that have no lot yet would stand on another theory
         String most = bound ? "≤\u00A0" : "";
-        String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory where isolated; "
+        String detail = (carried == 0 ? "" : "not carried on in this book; ")
+                + ofTheory(review.period(), numbers)
+                        .orElse(most + numbers.significant(100 * isolated / theory, 3)
+                                + "\u00A0% of theory where isolated")
+                + "; "
                 + (above == 0 ? "" : Words.count(above, "run") + " above 100\u00A0% left out; ") + inLayers;
-        return new TopFigure("Product recovered", most + numbers.significant(isolated, 3) + "\u00A0g", share);
+        return new TopFigure(
+                "Product recovered", most + numbers.significant(isolated - carried, 3) + "\u00A0g", detail);
+    }
+
+    /** The same share as on the terminal and beside the yields: over the yields that can be stated, weighted by moles. */
+    private static Optional<String> ofTheory(PeriodTotals period, ReadableNumbers numbers) {
+        return period.amountWeightedYieldPercent().isEmpty()
+                ? Optional.empty()
+                : Optional.of(numbers.fixed(period.amountWeightedYieldPercent().getAsDouble(), 1)
+                        + "\u00A0% of theory over " + Words.count(period.yieldsStated(), "yield"));
     }
 
     private static boolean isOnlyPlanned(Review review) {
@@ -130,11 +150,13 @@ public record TopFigure(String label, String value, String detail) {
             return new TopFigure(
                     "Solvent in",
                     NONE,
-                    period.isSolventLeast()
-                            ? "no amount of a solvent is entered"
-                            : isOnlyPlanned(review)
-                                    ? "nothing used yet: all runs are planned"
-                                    : "no solvent is recorded");
+                    period.solventInPurificationsGrams() > 0
+                            ? "none up to the crude" + inPurifications(period, numbers)
+                            : period.isSolventLeast()
+                                    ? "no amount of a solvent is entered"
+                                    : isOnlyPlanned(review)
+                                            ? "nothing used yet: all runs are planned"
+                                            : "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
@@ -146,6 +168,7 @@ public record TopFigure(String label, String value, String detail) {
                 numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
                         + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")
+                        + inPurifications(period, numbers)
                         + forWaste(period, numbers));
     }
 
@@ -154,6 +177,12 @@ public record TopFigure(String label, String value, String detail) {
                 - period.solventRecoveredPercent()
                 - period.solventInDistillatesPercent()
                 - period.solventNotFoundPercent();
+    }
+
+    /** Solvent of recrystallisations and columns stands in a balance of its own, and is often the most of all. */
+    private static String inPurifications(PeriodTotals period, ReadableNumbers numbers) {
+        double grams = period.solventInPurificationsGrams();
+        return grams == 0 ? "" : "; +\u00A0" + numbers.mass(grams) + " in\u00A0purifications";
     }
 
     /** Mass of what has to be got rid of one day; a least one where an amount is not recorded. */

@@ -115,17 +115,12 @@ final class UrgentActions {
         });
     }
 
-    /** Stops and holds of a run without those that follow from others of it; a stop never hides what can hurt somebody. */
+    /** Stops and holds of a run; before a stop its holds stand back, but for what can hurt somebody. */
     private static List<Finding> urgent(RunReview run) {
         boolean stop = run.has(Severity.STOP);
-        Set<FindingCode> codes = new LinkedHashSet<>();
-        run.findings().forEach(f -> codes.add(f.code()));
         return run.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP
                         || f.severity() == Severity.HOLD && (!stop || isHarmful(f.code())))
-                .filter(f -> !(f.code() == FindingCode.LAYER_WAITS
-                        && (codes.contains(FindingCode.RAG_NOT_ASSAYED)
-                                || codes.contains(FindingCode.LAYER_HOLDS_PRODUCT))))
                 .toList();
     }
 

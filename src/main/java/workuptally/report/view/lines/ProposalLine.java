@@ -50,6 +50,7 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
             Map.entry(FindingCode.CONTAINER_INCOMPATIBLE, "what the container holds should not stand together"),
+            Map.entry(FindingCode.TRANSFER_OF_GONE, "by the book no longer there"),
             Map.entry(FindingCode.TRANSFER_OF_REUSED, "said to be used again"),
             Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),

@@ -64,7 +64,7 @@ public record WasteBars(String title, List<Bar> bars) {
 
     /** Mass in kg. */
     public static String kilograms(double grams, ReadableNumbers numbers) {
-        return numbers.fixed(grams / 1000, grams < 10 ? 3 : 2) + "\u00A0kg";
+        return numbers.amount(grams / 1000, grams < 10 ? 3 : 2) + "\u00A0kg";
     }
 
     /** A total with anything that was not weighed in it is a least one. */

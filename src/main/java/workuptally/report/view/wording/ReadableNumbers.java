@@ -12,6 +12,7 @@ public final class ReadableNumbers {
     /** The unit of what counts. */
     private static final String ONE = "1";
 
+    private static final double LEAST_IN_KILOGRAMS = 100;
     private static final String NOT_A_NUMBER = "–";
 
     private final char mark;
@@ -44,6 +45,18 @@ public final class ReadableNumbers {
     /** A number with that many decimals. */
     public String fixed(double value, int decimals) {
         return Double.isFinite(value) ? signed(rounding.toDecimals(value, decimals)) : NOT_A_NUMBER;
+    }
+
+    /** A mass or volume with that many decimals, or with two digits where these would hardly tell it. */
+    public String amount(double value, int decimals) {
+        return Double.isFinite(value) ? signed(rounding.toDecimalsThatShow(value, decimals)) : NOT_A_NUMBER;
+    }
+
+    /** A mass with three digits and its unit, not to be broken: in g, from 100 g in kg. */
+    public String mass(double grams) {
+        return grams < LEAST_IN_KILOGRAMS
+                ? withUnit(significant(grams, 3), "g")
+                : withUnit(significant(grams / 1000, 3), "kg");
     }
 
     /** A number with that many significant digits, never in powers of ten. */

@@ -9,6 +9,7 @@ import java.util.List;
  */
 public final class RunNames {
     private static final int LEAST_OF_A_RANGE = 3;
+    private static final int LEAST_DIGITS_ALONE = 3;
     /** Longer numbers are dates or bar codes: they are said whole. */
     private static final int MOST_DIGITS = 9;
 
@@ -36,12 +37,17 @@ public final class RunNames {
         return names;
     }
 
-    /** Each name by itself, without what the one before had in front of its number. */
+    /**
+     * Each name by itself, without what the one before had in front of its number, unless the number is so short that it would read as a
+     * count of what stands behind it.
+     */
     public static List<String> each(List<String> runs) {
         List<String> each = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
             Name name = Name.of(runs.get(i));
-            each.add(i > 0 && name.isLike(Name.of(runs.get(i - 1))) ? name.digits() : name.whole());
+            boolean shown =
+                    i > 0 && name.digits().length() >= LEAST_DIGITS_ALONE && name.isLike(Name.of(runs.get(i - 1)));
+            each.add(shown ? name.digits() : name.whole());
         }
         return each;
     }

@@ -3,6 +3,7 @@ package workuptally.report.view.wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import workuptally.measure.Rounding;
@@ -18,6 +19,7 @@ public final class Wording {
     public static final Wording POINT = new Wording('.');
 
     private static final String GAP = "{}";
+    private static final Set<String> AMOUNTS = Set.of("g", "kg", "mL", "L", "mmol");
     private static final BigDecimal LARGE = new BigDecimal(10_000);
     private static final Rounding PLAIN = Rounding.in(Locale.ROOT);
 
@@ -132,14 +134,22 @@ public final class Wording {
                 && new BigDecimal(number).abs().compareTo(LARGE) >= 0;
     }
 
+    /** Milligrams in a sentence with grams keep their digits; a value beside its U has the decimals of that. */
+    private static String decimals(Figure figure, double value) {
+        return AMOUNTS.contains(figure.unit()) && figure.expandedUncertainty().isEmpty()
+                ? PLAIN.toDecimalsThatShow(value, figure.places())
+                : PLAIN.toDecimals(value, figure.places());
+    }
+
     private static String rounded(Figure figure, double value) {
         if (!Double.isFinite(value)) {
             return "–";
         }
         int places = figure.places();
         return switch (figure.rounding()) {
-            case DECIMALS -> PLAIN.toDecimals(value, places);
-            case SIGNED -> (value < 0 ? "" : "+") + PLAIN.toDecimals(value, places);
+            case AMOUNT -> PLAIN.toDecimalsThatShow(value, places);
+            case DECIMALS -> decimals(figure, value);
+            case SIGNED -> (value < 0 ? "" : "+") + decimals(figure, value);
             case DIGITS -> PLAIN.toSignificant(value, places);
             case BOUND -> value > 0 ? PLAIN.upperBound(value, Rounding.BOUND_DIGITS) : "0";
             case BRIEF ->

@@ -2,11 +2,14 @@ package workuptally.judgement.rules.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Severity;
 
 /** A lot of a base of pKa 9 or an acid of pKa 4 that leaves the workup after one last step. */
 class IsolatedAsIonTest {
@@ -77,6 +80,72 @@ class IsolatedAsIonTest {
                 book("acid", "dilute", "").but("products", "pKa", "10").but("products", "Formula", "C6H6O");
         assertEquals(false, asked(withMaterial(phenol, "sat. NaHCO3")));
         assertEquals(true, asked(withMaterial(phenol, "1 M NaOH")));
+    }
+
+    /** A base in acid water does not go into ethyl acetate by itself, nor an acid in hydrogencarbonate; between them it is set free. */
+    @ParameterizedTest
+    @CsvSource({
+        "base, 10 % citric acid, , true",
+        "base, 1 M HCl, , true",
+        "base, 1 M HCl, 2 M NaOH, false",
+        "acid, sat. NaHCO3, , true",
+        "acid, sat. NaHCO3, 2 M HCl, false",
+        "base, water, , false"
+    })
+    void ionThatIsExtractedStraightFromItsWaterIsAskedAbout(
+            String character, String wash, String settledBy, boolean asked) {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", character)
+                .but("products", "Formula", "C13H19N")
+                .but("products", "pKa", character.equals("base") ? "9" : "4")
+                .row("workup", "Step", "1", "Operation", "extract", "From", "RM", "Material", wash, "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "dilute", "From", "Q1")
+                .but("workup", "Material", settledBy == null ? "water" : settledBy)
+                .but("workup", "Gives other", "Q2")
+                .row("workup", "Step", "3", "Operation", "extract", "From", "Q2", "Material", "ethyl acetate")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "18.0");
+        assertEquals(asked, asked(book));
+    }
+
+    /** What is put into the whole of a mixture goes on, by whatever word: quenched with acid, then evaporated. */
+    @ParameterizedTest
+    @CsvSource({
+        "base, quench, 4 M HCl in dioxane, true",
+        "base, dilute, HCl gas, true",
+        "base, wash, HCl (4 M in dioxane), true",
+        "acid, quench, 2 M NaOH, true"
+    })
+    void acidOrBaseOfAWholeMixtureGoesOn(String character, String operation, String material, boolean asked) {
+        SmallBook book = book(character, "concentrate", "")
+                .but("workup", "From", "M0")
+                .row("workup", "Step", "2b", "Operation", operation, "From", "O1", "Material", material)
+                .but("workup", "Gives other", "M0");
+        assertEquals(asked, asked(book));
+    }
+
+    /** Nobody says that P is a base or an acid: nitrogen, or two oxygens, may be one, and it is only asked. */
+    @ParameterizedTest
+    @CsvSource({
+        "C13H19N, acidify, CHECK",
+        "C13H20ClN, acidify, ",
+        "C13H19N, basify, ",
+        "C13H18O2, basify, CHECK",
+        "C13H18O, basify, ",
+        "C13H18O, acidify, "
+    })
+    void productWithoutCharacterIsAskedAboutByItsFormula(String formula, String operation, Severity severity) {
+        SmallBook book =
+                book("", operation, "").but("products", "Formula", formula).but("products", "pKa", "");
+        assertEquals(
+                Optional.ofNullable(severity),
+                book.reviewOfRun().findings().stream()
+                        .filter(f -> f.code() == FindingCode.ISOLATED_FORM_OPEN)
+                        .map(Finding::severity)
+                        .findFirst());
     }
 
     private static SmallBook withMaterial(SmallBook book, String material) {

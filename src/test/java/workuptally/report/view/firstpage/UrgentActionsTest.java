@@ -58,6 +58,30 @@ class UrgentActionsTest {
         assertTrue(lines(assayed).stream().anyMatch(line -> line.contains("recover it")), lines(assayed)::toString);
     }
 
+    /** A1 holds 1.50 g, 7.5 % of theory; A2 waits because nothing is known of A9, which a step gave. Both are named. */
+    @Test
+    void layerThatWaitsIsNamedBesideOneThatHoldsProduct() {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", "neutral")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2")
+                .but("workup", "Gives other", "A9")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "18.40")
+                .but("isolated", "Assay", "100")
+                .but("isolated", "Identity by", "NMR")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.50", "Unit", "g")
+                .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "<0.02", "Unit", "g");
+        List<String> lines = lines(book);
+        assertTrue(lines.stream().anyMatch(l -> l.startsWith("Keep A1; recover it")), lines::toString);
+        assertTrue(lines.stream().anyMatch(l -> l.startsWith("Keep until") && l.endsWith(": A2")), lines::toString);
+    }
+
     private static List<String> lines(SmallBook book) {
         return UrgentAction.of(book.review(), new ReadableNumbers('.'), 9).stream()
                 .map(UrgentAction::text)

@@ -29,6 +29,14 @@ class RunNamesTest {
         assertEquals(expected, RunNames.listed(List.of(runs.split(" "))).replace('\u00A0', ' '));
     }
 
+    /** {@code 4 ML4} would read as four of something. */
+    @Test
+    void shortNumberAloneIsNoName() {
+        assertEquals(List.of("PC-3", "PC-4"), RunNames.each(List.of("PC-3", "PC-4")));
+        assertEquals(List.of("R-11", "R-12"), RunNames.each(List.of("R-11", "R-12")));
+        assertEquals(List.of("R26-041", "042"), RunNames.each(List.of("R26-041", "R26-042")));
+    }
+
     @Test
     void whatHasNoRoomIsCounted() {
         List<String> runs = List.of("R-11", "R-13", "R-15", "R-17", "R-19", "R-21", "R-23", "R-25");

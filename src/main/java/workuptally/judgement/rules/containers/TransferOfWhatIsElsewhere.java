@@ -3,6 +3,8 @@ package workuptally.judgement.rules.containers;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
@@ -15,13 +17,19 @@ import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
+import workuptally.tally.layers.LayerGraph;
 
-/** A transfer into a waste container of what the book says is to be used again: one of both is not so, and the solvent account goes by the status. */
-public final class TransferOfWhatIsReused implements ProposalRule {
+/**
+ * A transfer into a waste container of what the book says is to be used again, where the solvent account goes by the status, and of what a
+ * step has worked up further or is gone by its status: one of both is not so.
+ */
+public final class TransferOfWhatIsElsewhere implements ProposalRule {
+    private static final Set<Layer.Status> GONE =
+            Set.of(Layer.Status.USED_UP, Layer.Status.CONSUMED, Layer.Status.RELEASED, Layer.Status.LOST);
 
     @Override
     public List<FindingCode> codes() {
-        return List.of(FindingCode.TRANSFER_OF_REUSED);
+        return List.of(FindingCode.TRANSFER_OF_REUSED, FindingCode.TRANSFER_OF_GONE);
     }
 
     @Override
@@ -31,8 +39,13 @@ public final class TransferOfWhatIsReused implements ProposalRule {
         Map<String, Run> runs = new LinkedHashMap<>();
         book.runs().forEach(r -> runs.put(r.id(), r));
         for (Transfer transfer : book.transfers()) {
+            Run run = runs.get(transfer.run());
+            if (run == null) {
+                continue;
+            }
+            gone(run, transfer, findings);
             List<String> reused = transfer.layers().stream()
-                    .filter(label -> runs.containsKey(transfer.run()) && isToReuse(runs.get(transfer.run()), label))
+                    .filter(label -> isToReuse(run, label))
                     .toList();
             if (!reused.isEmpty()) {
                 findings.add(
@@ -52,6 +65,31 @@ public final class TransferOfWhatIsReused implements ProposalRule {
             }
         }
         return findings.list();
+    }
+
+    private static void gone(Run run, Transfer transfer, FindingList findings) {
+        LayerGraph graph = LayerGraph.of(run);
+        for (String label : transfer.layers()) {
+            Optional<String> where = graph.consumedBy(label)
+                    .or(() -> run.layer(label)
+                            .flatMap(l -> l.custody().status())
+                            .filter(s -> GONE.contains(s) && transfer.status() == Transfer.Status.PROPOSED)
+                            .map(s -> "its status, " + s.word()));
+            where.ifPresent(by -> findings.add(
+                    FindingCode.TRANSFER_OF_GONE,
+                    Severity.HOLD,
+                    transfer.row().at("Layer"),
+                    Phrase.of(
+                            "{} puts {} of {} into {}, but that is gone by {}",
+                            transfer.id(),
+                            label,
+                            transfer.run(),
+                            transfer.container(),
+                            by),
+                    Phrase.of("a portion that is still there"),
+                    "conservation of mass",
+                    Phrase.of("Correct the label of the transfer, the status of the layer or the steps.")));
+        }
     }
 
     private static boolean isToReuse(Run run, String label) {

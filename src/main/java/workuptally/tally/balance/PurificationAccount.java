@@ -1,0 +1,132 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.measure.MeasuredValue;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * The balances of the purifications of a run: one for each product of lots that other lots were made from. Lots and portions that come of
+ * the same lots, a pool of liquors among them, are of one balance. Without the content of what was purified there is none.
+ */
+public final class PurificationAccount {
+    private final LayerGraph graph;
+    private final List<LotTally> lots;
+    private final List<LayerTally> layers;
+
+    /** Of lots and layers with their contents. */
+    public PurificationAccount(LayerGraph graph, List<LotTally> lots, List<LayerTally> layers) {
+        this.graph = graph;
+        this.lots = lots;
+        this.layers = layers;
+    }
+
+    /** In order of the lots that were made. */
+    public List<Purification> list() {
+        List<Purification> balances = new ArrayList<>();
+        for (Set<String> sources : purified()) {
+            lots.stream()
+                    .filter(l -> sources.contains(l.lot().label()))
+                    .map(LotTally::product)
+                    .distinct()
+                    .forEach(product -> balance(sources, product).ifPresent(balances::add));
+        }
+        return balances;
+    }
+
+    /** Sets of lots that something was made from, those joined that have something made from both. */
+    private List<Set<String>> purified() {
+        List<Set<String>> joined = new ArrayList<>();
+        for (LotTally lot : lots) {
+            Set<String> own = graph.nearestLots(lot.lot().label());
+            if (!own.isEmpty()) {
+                join(joined, own);
+            }
+        }
+        List<Set<String>> ofLots = List.copyOf(joined);
+        portions()
+                .map(layer -> graph.nearestLots(layer.label()))
+                .filter(own -> ofLots.stream().anyMatch(set -> own.stream().anyMatch(set::contains)))
+                .forEach(own -> join(joined, own));
+        return joined;
+    }
+
+    private static void join(List<Set<String>> sets, Set<String> own) {
+        Set<String> all = new LinkedHashSet<>(own);
+        sets.removeIf(set -> {
+            boolean shared = set.stream().anyMatch(all::contains);
+            if (shared) {
+                all.addAll(set);
+            }
+            return shared;
+        });
+        sets.add(all);
+    }
+
+    private java.util.stream.Stream<LayerTally> portions() {
+        return layers.stream().filter(l -> l.terminal() && !l.endsWorkup() && !l.aliquot());
+    }
+
+    private Optional<Purification> balance(Set<String> sources, String product) {
+        List<LotTally> before = lots.stream()
+                .filter(l -> sources.contains(l.lot().label()) && l.product().equalsIgnoreCase(product))
+                .toList();
+        boolean known = before.stream().allMatch(l -> l.pureGrams().isPresent())
+                && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
+        Optional<MeasuredValue> in =
+                before.stream().flatMap(l -> l.pureGrams().stream()).reduce(MeasuredValue::plus);
+        if (!known || in.isEmpty() || in.get().value() <= 0) {
+            return Optional.empty();
+        }
+        List<MeasuredValue> found = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
+        for (LotTally lot : lots) {
+            if (comesOf(lot.lot().label(), sources) && lot.product().equalsIgnoreCase(product)) {
+                lot.pureGrams()
+                        .ifPresentOrElse(found::add, () -> unknown.add(lot.lot().label()));
+            }
+        }
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        double bounded = 0;
+        List<String> labels = new ArrayList<>();
+        for (LayerTally layer :
+                portions().filter(l -> comesOf(l.label(), sources)).toList()) {
+            labels.add(layer.label());
+            Optional<Content> content = layer.contents().stream()
+                    .filter(c -> c.substance().equalsIgnoreCase(product))
+                    .findFirst();
+            OptionalDouble most = content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty());
+            Optional<MeasuredValue> mass =
+                    content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);
+            if (mass.isPresent()) {
+                found.add(mass.get());
+            } else if (most.isPresent()
+                    && content.filter(Content::isBoundedByConservation).isEmpty()) {
+                bounded += most.getAsDouble();
+            } else {
+                unknown.add(layer.label());
+            }
+        }
+        return Optional.of(new Purification(
+                sources,
+                product,
+                in.get(),
+                found.stream().reduce(MeasuredValue::plus).orElseThrow(),
+                bounded,
+                labels,
+                unknown));
+    }
+
+    private boolean comesOf(String label, Set<String> sources) {
+        return !sources.contains(label) && graph.nearestLots(label).stream().anyMatch(sources::contains);
+    }
+}

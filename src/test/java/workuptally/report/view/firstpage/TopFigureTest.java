@@ -1,0 +1,149 @@
+package workuptally.report.view.firstpage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.Review;
+import workuptally.report.view.lines.YieldAverages;
+import workuptally.report.view.wording.ReadableNumbers;
+
+/** What page one says was recovered and put in, over runs that go on in each other. */
+class TopFigureTest {
+    private static final ReadableNumbers NUMBERS = new ReadableNumbers('.');
+
+    /**
+     * X1: 10.00 g S to 18.0 of 20.0 g P, 90 %. X2: 8.00 g of its lot, 40 mmol, to 9.60 of 12.0 g Q (300 g/mol), 80 %. X3: all of the
+     * Q purified to 9.00 g, no yield of a reaction. By hand 10.0 g P and 9.0 g Q are still there; (90 + 32) of (100 + 40) mmol were found.
+     */
+    private static SmallBook campaign(String lotOfX2, String lotOfX3) {
+        SmallBook book = SmallBook.reaction()
+                .row("isolated", "Lot", "CR1", "Product", "P", "Stage", "crude", "Net", "18.00", "Assay", "100");
+        next(book, "X2", "reaction", "P", "200", "8.00", lotOfX2, "Q");
+        book.row(
+                "isolated", "Run", "X2", "Lot", "CR1", "Product", "Q", "Stage", "crude", "Net", "9.60", "Assay", "100");
+        next(book, "X3", "separation", "Q", "300", "9.60", lotOfX3, "Q");
+        return book.row(
+                "isolated", "Run", "X3", "Lot", "P1", "Product", "Q", "Stage", "crude", "Net", "9.00", "Assay", "100");
+    }
+
+    private static void next(
+            SmallBook book,
+            String run,
+            String kind,
+            String from,
+            String molarMass,
+            String grams,
+            String lot,
+            String to) {
+        book.row(
+                        "runs",
+                        "Run",
+                        run,
+                        "Date",
+                        "2026-03-03",
+                        "Chemist",
+                        "C1",
+                        "Reaction",
+                        from,
+                        "Kind",
+                        kind,
+                        "Status",
+                        "isolated")
+                .row("products", "Run", run, "Product", to, "Wanted", "yes", "Molar mass", "300", "Coefficient", "1")
+                .row(
+                        "charges",
+                        "Run",
+                        run,
+                        "Material",
+                        from,
+                        "Role",
+                        kind.equals("separation") ? "component" : "substrate",
+                        "Molar mass",
+                        molarMass,
+                        "Coefficient",
+                        "1",
+                        "Actual amount",
+                        grams,
+                        "Actual unit",
+                        "g",
+                        "Supplier lot",
+                        lot);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"X1 CR1,X2 CR1", "'X1 CR1, part',x2-cr1", "ex X1,''"})
+    void whatGoesOnInTheBookIsCountedOnce(String lotOfX2, String lotOfX3) {
+        TopFigure recovered =
+                TopFigure.of(campaign(lotOfX2, lotOfX3).review(), NUMBERS).get(2);
+        assertEquals("19.0\u00A0g", recovered.value());
+        assertTrue(recovered.detail().startsWith("not carried on in this book; "), recovered.detail());
+    }
+
+    /** A lot number of a supplier, and a number that only begins with the name of a run, are no lots of the book. */
+    @ParameterizedTest
+    @CsvSource({"K-88,K-89", "X11 CR1,X22 CR1"})
+    void boughtMaterialIsNotCarriedOn(String lotOfX2, String lotOfX3) {
+        TopFigure recovered =
+                TopFigure.of(campaign(lotOfX2, lotOfX3).review(), NUMBERS).get(2);
+        assertEquals("36.6\u00A0g", recovered.value());
+        assertFalse(recovered.detail().contains("carried on"), recovered.detail());
+    }
+
+    @Test
+    void shareIsTheOneThatStandsBesideTheYields() {
+        Review review = campaign("X1 CR1", "X2 CR1").review();
+        String detail = TopFigure.of(review, NUMBERS).get(2).detail();
+        assertTrue(detail.contains("87.1\u00A0% of theory over 2 yields"), detail);
+        assertTrue(YieldAverages.of(review, NUMBERS, 200).contains("87.1\u00A0%"));
+    }
+
+    /** 600 mL of an eluent of 0.792 g/mL: 475 g, which stand in no other figure of page one. */
+    @Test
+    void solventOfAPurificationIsSaid() {
+        Review review = campaign("", "")
+                .row("workup", "Run", "X1", "Step", "1", "Operation", "concentrate", "From", "RM", "Gives other", "CR1")
+                .row(
+                        "workup",
+                        "Run",
+                        "X1",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "crystallise",
+                        "From",
+                        "CR1",
+                        "Material",
+                        "methanol",
+                        "Volume",
+                        "600",
+                        "Gives other",
+                        "S1")
+                .row("workup", "Run", "X1", "Step", "3", "Operation", "filter", "From", "S1", "Gives other", "P1+ML1")
+                .row(
+                        "isolated",
+                        "Run",
+                        "X1",
+                        "Lot",
+                        "P1",
+                        "Product",
+                        "P",
+                        "Stage",
+                        "purified",
+                        "From",
+                        "P1",
+                        "Net",
+                        "17.00",
+                        "Assay",
+                        "100")
+                .review();
+        TopFigure solvent = TopFigure.of(review, NUMBERS).get(3);
+        assertTrue(
+                solvent.detail().replace('\u00A0', ' ').contains("+ 0.475 kg in purifications"),
+                solvent + " " + review.period().solvents());
+    }
+}
