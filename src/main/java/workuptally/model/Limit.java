@@ -1,8 +1,5 @@
 package workuptally.model;
 
-import java.util.List;
-import java.util.Locale;
-
 /** The settings a book may override in its Limits table, each with default, unit, meaning and where the default comes from. */
 public enum Limit {
     COVERAGE_FACTOR("Coverage factor", 2, "1", "k of the expanded uncertainty U = k·u", "JCGM 100:2008, 6.3"),
@@ -49,126 +46,126 @@ public enum Limit {
     ROOM_PRESSURE("Room pressure", 101.325, "kPa", "pressure of the room", "standard atmosphere"),
     WEIGHING_5_DECIMALS(
             "Weighing uncertainty 5 decimals",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.00005,
             "g",
             "standard uncertainty of one net mass read to 0.01 mg",
             Limit.PRACTICE),
     WEIGHING_4_DECIMALS(
             "Weighing uncertainty 4 decimals",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.0005,
             "g",
             "standard uncertainty of one net mass read to 0.1 mg",
             Limit.PRACTICE),
     WEIGHING_3_DECIMALS(
             "Weighing uncertainty 3 decimals",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.002,
             "g",
             "standard uncertainty of one net mass read to 1 mg",
             Limit.PRACTICE),
     WEIGHING_2_DECIMALS(
             "Weighing uncertainty 2 decimals",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.02,
             "g",
             "standard uncertainty of one net mass read to 10 mg",
             Limit.PRACTICE),
     WEIGHING_1_DECIMAL(
             "Weighing uncertainty 1 decimal",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.15,
             "g",
             "standard uncertainty of one net mass read to 0.1 g",
             Limit.PRACTICE),
     WEIGHING_0_DECIMALS(
             "Weighing uncertainty 0 decimals",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             1.5,
             "g",
             "standard uncertainty of one net mass read to 1 g",
             Limit.PRACTICE),
     LAYER_VOLUME(
             "Layer volume uncertainty",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.6,
             "mL",
             "least standard uncertainty of a layer's volume",
             Limit.PRACTICE),
     LAYER_VOLUME_RELATIVE(
             "Layer volume uncertainty relative",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             1.2,
             "%",
             "relative standard uncertainty of a layer's volume, where larger",
             Limit.PRACTICE),
     ABOUT_VOLUME_RELATIVE(
             "About uncertainty relative",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             5,
             "%",
             "relative standard uncertainty of a number entered as 'ca.'",
             Limit.PRACTICE),
     DROPS_RELATIVE(
             "Drops uncertainty relative",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             25,
             "%",
             "relative standard uncertainty of a volume counted in drops, 0.03 to 0.07 mL each",
             Limit.PRACTICE),
     CHARGE_VOLUME_RELATIVE(
             "Charge volume uncertainty relative",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.3,
             "%",
             "relative standard uncertainty of a charged volume",
             Limit.PRACTICE),
     CHARGE_ASSAY(
             "Charge assay uncertainty",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.3,
             "%",
             "relative standard uncertainty of the assay of a charge",
             Limit.PRACTICE),
     TITRE(
             "Titre uncertainty",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             1,
             "%",
             "relative standard uncertainty of a titre or label molarity",
             Limit.PRACTICE),
     ASSAY_HPLC(
             "Assay uncertainty HPLC",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             2,
             "%",
             "relative standard uncertainty of an assay by this method",
             Limit.PRACTICE),
     ASSAY_GC(
             "Assay uncertainty GC",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             2,
             "%",
             "relative standard uncertainty of an assay by this method",
             Limit.PRACTICE),
     ASSAY_QNMR(
             "Assay uncertainty qNMR",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             2,
             "%",
             "relative standard uncertainty of an assay by this method",
             Limit.PRACTICE),
     ASSAY_NMR(
             "Assay uncertainty NMR",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             5,
             "%",
             "relative standard uncertainty of a routine NMR ratio",
             Limit.PRACTICE),
     ASSAY_TITRATION(
             "Assay uncertainty titration",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             1,
             "%",
             "relative standard uncertainty of an assay by this method",
@@ -182,21 +179,21 @@ public enum Limit {
             Limit.PRACTICE),
     NMR_WEIGHING(
             "NMR weighing uncertainty",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             0.05,
             "mg",
             "standard uncertainty of each mass weighed for an internal-standard NMR",
             Limit.PRACTICE),
     ASSAY_LC_MS(
             "Assay uncertainty LC-MS",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             20,
             "%",
             "relative standard uncertainty of an assay by this method, where it counts",
             Limit.PRACTICE),
     ASSAY_OTHER(
             "Assay uncertainty other",
-            Kind.UNCERTAINTY,
+            LimitKind.UNCERTAINTY,
             5,
             "%",
             "relative standard uncertainty of an assay by any other method",
@@ -227,77 +224,35 @@ public enum Limit {
             "% w/w",
             "halogenated solvent above which a liquid counts as halogenated waste",
             Limit.PRACTICE),
-    AS_OF("As of", Kind.DAY, "day for which ages are computed"),
+    AS_OF("As of", LimitKind.DAY, "day for which ages are computed"),
     TLC_COUNTS(
             "TLC counts",
-            Kind.YES_OR_NO,
+            LimitKind.YES_OR_NO,
             "yes where the laboratory takes a spot on a TLC plate for evidence; no unless set"),
     LC_MS_COUNTS(
             "LC-MS counts",
-            Kind.YES_OR_NO,
+            LimitKind.YES_OR_NO,
             "yes where the laboratory takes a result by LC-MS for evidence; no unless set"),
     PREDICTION_COUNTS(
             "Prediction counts",
-            Kind.YES_OR_NO,
+            LimitKind.YES_OR_NO,
             "yes where the laboratory takes the upper end of what the partition model leaves in water for evidence; no unless set"),
     EXPERIENCE_COUNTS(
             "Experience counts",
-            Kind.YES_OR_NO,
+            LimitKind.YES_OR_NO,
             "yes where the laboratory takes what earlier batches of a series held for evidence; no unless set"),
     YIELD_REPORTED(
             "Yield reported",
-            Kind.STAGE_OF_YIELD,
+            LimitKind.STAGE_OF_YIELD,
             "workup or purified: the yield that stands first and counts in means; workup unless set, the other where that is not"
                     + " known by assay"),
-    GROUP("Group", Kind.TEXT, "group that the report names"),
-    SITE("Site", Kind.TEXT, "laboratory that the report names"),
-    REVIEWERS("Reviewers", Kind.TEXT, "who signs, joined by ;"),
-    LOCAL_RULE_WASTE("Local rule waste", Kind.TEXT, "local rule for waste, printed beside waste figures"),
+    GROUP("Group", LimitKind.TEXT, "group that the report names"),
+    SITE("Site", LimitKind.TEXT, "laboratory that the report names"),
+    REVIEWERS("Reviewers", LimitKind.TEXT, "who signs, joined by ;"),
+    LOCAL_RULE_WASTE("Local rule waste", LimitKind.TEXT, "local rule for waste, printed beside waste figures"),
     LOCAL_RULE_LAYERS(
-            "Local rule layers", Kind.TEXT, "local rule for letting layers go, printed beside layer decisions"),
-    HOLD_RUNS("Hold runs", Kind.TEXT, "runs that a supervisor keeps on hold, joined by ;");
-
-    /** What stands under Value. */
-    public enum Kind {
-        /** A number. */
-        NUMBER,
-        /** A standard uncertainty, absolute or relative. */
-        UNCERTAINTY,
-        /** A day. */
-        DAY,
-        /** Yes or no. */
-        YES_OR_NO(Answer.YES, Answer.NO),
-        /** A stage of the product. */
-        STAGE_OF_YIELD(Answer.WORKUP, Answer.PURIFIED),
-        /** Words that are repeated as they stand, or names. */
-        TEXT;
-
-        private final List<Answer> answers;
-
-        Kind(Answer... answers) {
-            this.answers = List.of(answers);
-        }
-
-        /** What may be answered; empty where no answer is asked for. */
-        public List<Answer> answers() {
-            return answers;
-        }
-    }
-
-    /** An answer as understood when it was read. */
-    public enum Answer {
-        YES,
-        NO,
-        /** The yield of the workup. */
-        WORKUP,
-        /** The purified yield. */
-        PURIFIED;
-
-        /** The word in books. */
-        public String word() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
+            "Local rule layers", LimitKind.TEXT, "local rule for letting layers go, printed beside layer decisions"),
+    HOLD_RUNS("Hold runs", LimitKind.TEXT, "runs that a supervisor keeps on hold, joined by ;");
 
     private static final String PRACTICE = "common practice";
 
@@ -306,13 +261,13 @@ public enum Limit {
     private final String unit;
     private final String meaning;
     private final String origin;
-    private final Kind kind;
+    private final LimitKind kind;
 
     Limit(String title, double defaultValue, String unit, String meaning, String origin) {
-        this(title, Kind.NUMBER, defaultValue, unit, meaning, origin);
+        this(title, LimitKind.NUMBER, defaultValue, unit, meaning, origin);
     }
 
-    Limit(String title, Kind kind, double defaultValue, String unit, String meaning, String origin) {
+    Limit(String title, LimitKind kind, double defaultValue, String unit, String meaning, String origin) {
         this.title = title;
         this.defaultValue = defaultValue;
         this.unit = unit;
@@ -321,7 +276,7 @@ public enum Limit {
         this.kind = kind;
     }
 
-    Limit(String title, Kind kind, String meaning) {
+    Limit(String title, LimitKind kind, String meaning) {
         this.title = title;
         this.defaultValue = Double.NaN;
         this.unit = "";
@@ -359,16 +314,16 @@ public enum Limit {
 
     /** True for a standard uncertainty, absolute or relative, which is above 0. */
     public boolean isUncertainty() {
-        return kind == Kind.UNCERTAINTY;
+        return kind == LimitKind.UNCERTAINTY;
     }
 
     /** True for a text, a date or an answer, false for a number. */
     public boolean isText() {
-        return kind != Kind.NUMBER && kind != Kind.UNCERTAINTY;
+        return kind != LimitKind.NUMBER && kind != LimitKind.UNCERTAINTY;
     }
 
     /** What stands under Value. */
-    public Kind kind() {
+    public LimitKind kind() {
         return kind;
     }
 }

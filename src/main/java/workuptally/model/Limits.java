@@ -15,7 +15,7 @@ import java.util.TreeSet;
 public final class Limits {
     private final Map<Limit, Field.Entered> numbers;
     private final Map<Limit, String> texts;
-    private final Map<Limit, Limit.Answer> answers;
+    private final Map<Limit, LimitAnswer> answers;
     private final List<Limit> unread;
     private final List<String> heldRuns;
     private final Map<Limit, String> given = new EnumMap<>(Limit.class);
@@ -40,7 +40,7 @@ public final class Limits {
     public Limits(
             Map<Limit, Field.Entered> numbers,
             Map<Limit, String> texts,
-            Map<Limit, Limit.Answer> answers,
+            Map<Limit, LimitAnswer> answers,
             Set<Limit> unread,
             List<String> heldRuns) {
         this.unread = List.copyOf(new TreeSet<>(unread));
@@ -106,13 +106,13 @@ public final class Limits {
     }
 
     /** What the book answers to a question; empty where it says nothing. */
-    public Optional<Limit.Answer> answer(Limit limit) {
+    public Optional<LimitAnswer> answer(Limit limit) {
         return Optional.ofNullable(answers.get(limit));
     }
 
     /** True where the book answers yes to a question of what counts. */
     public boolean isYes(Limit limit) {
-        return answers.get(limit) == Limit.Answer.YES;
+        return answers.get(limit) == LimitAnswer.YES;
     }
 
     /** Where the value in force comes from: {@code given for this review}, {@code set in the book}, or the origin of the default. */

@@ -33,15 +33,7 @@ final class AmountCells {
         Optional<RawCell> cell = row.cell(heading);
         String typedBeside = row.text(unitColumn.heading());
         if (row.isBlank(heading) && typedBeside.chars().anyMatch(Character::isDigit)) {
-            row.report(
-                    FindingCode.UNIT_UNKNOWN,
-                    column.need().severity(),
-                    unitColumn.heading(),
-                    "read '" + typedBeside + "', and nothing under " + heading,
-                    unitColumn.expected(),
-                    "Put the figure under " + heading
-                            + ", see whether other cells of the row are shifted, and run again.");
-            return Optional.of(new Amount(Field.NoNumber.UNREADABLE, Dimension.MASS, typedBeside));
+            return Optional.of(besideItsColumn(column, unitColumn, typedBeside));
         }
         if (cell.isEmpty()) {
             return Optional.empty();
@@ -110,6 +102,19 @@ final class AmountCells {
         }
         Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
         return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    /** A figure in the column of the unit, and none where it belongs. */
+    private Amount besideItsColumn(SchemaColumn column, SchemaColumn unitColumn, String typed) {
+        row.report(
+                FindingCode.UNIT_UNKNOWN,
+                column.need().severity(),
+                unitColumn.heading(),
+                "read '" + typed + "', and nothing under " + column.heading(),
+                unitColumn.expected(),
+                "Put the figure under " + column.heading()
+                        + ", see whether other cells of the row are shifted, and run again.");
+        return new Amount(Field.NoNumber.UNREADABLE, Dimension.MASS, typed);
     }
 
     /** {@code 3.50 + 3.50}: what was added in several goes, and said; figures side by side are no sum. */

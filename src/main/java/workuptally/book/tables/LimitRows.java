@@ -15,6 +15,7 @@ import workuptally.book.words.YesNo;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.LimitAnswer;
 import workuptally.model.Limits;
 import workuptally.model.Severity;
 
@@ -23,7 +24,7 @@ public final class LimitRows {
     private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
     private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
     private final Map<Limit, String> seen = new EnumMap<>(Limit.class);
-    private final Map<Limit, Limit.Answer> answers = new EnumMap<>(Limit.class);
+    private final Map<Limit, LimitAnswer> answers = new EnumMap<>(Limit.class);
     private final Set<Limit> unread = EnumSet.noneOf(Limit.class);
     private final Set<String> heldRuns = new LinkedHashSet<>();
     private final RunIndex runs;
@@ -177,10 +178,10 @@ public final class LimitRows {
 
     /** What a text answers, where the setting asks a question. */
     private void answer(TableRow row, Limit limit, String text) {
-        List<Limit.Answer> allowed = limit.kind().answers();
-        Optional<Limit.Answer> answer = YesNo.of(text)
-                .map(yes -> yes ? Limit.Answer.YES : Limit.Answer.NO)
-                .or(() -> BookWords.find(allowed.toArray(Limit.Answer[]::new), text))
+        List<LimitAnswer> allowed = limit.kind().answers();
+        Optional<LimitAnswer> answer = YesNo.of(text)
+                .map(yes -> yes ? LimitAnswer.YES : LimitAnswer.NO)
+                .or(() -> BookWords.find(allowed.toArray(LimitAnswer[]::new), text))
                 .filter(allowed::contains);
         answer.ifPresent(a -> answers.put(limit, a));
         if (answer.isEmpty() && !allowed.isEmpty()) {
@@ -189,7 +190,7 @@ public final class LimitRows {
                     Severity.CHECK,
                     "Value",
                     "read '" + text + "'",
-                    allowed.stream().map(Limit.Answer::word).collect(Collectors.joining(" or ")),
+                    allowed.stream().map(LimitAnswer::word).collect(Collectors.joining(" or ")),
                     "Write one of them, and run again; until then it is as if the setting were blank.");
         }
     }

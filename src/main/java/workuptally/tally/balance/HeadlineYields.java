@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import workuptally.model.Limit;
+import workuptally.model.LimitAnswer;
 import workuptally.model.Limits;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.ProductYield.Stage;
@@ -18,7 +19,7 @@ public final class HeadlineYields {
     /** The yields in their order, one of each product marked. */
     public static List<ProductYield> marked(List<ProductYield> yields, Limits limits) {
         Stage first = limits.answer(Limit.YIELD_REPORTED)
-                .filter(answer -> answer == Limit.Answer.PURIFIED)
+                .filter(answer -> answer == LimitAnswer.PURIFIED)
                 .map(answer -> Stage.PURIFIED)
                 .orElse(Stage.WORKUP);
         List<ProductYield> marked = new ArrayList<>();

@@ -76,9 +76,7 @@ public final class Materials {
             if (substrate && substances.isOrganicSolvent(charge.material())) {
                 return Ingredients.of(REACTANTS, 0, volume);
             }
-            double content = content(charge);
-            Ingredients pure = Ingredients.of(solvent.get(), grams * content, volume * content);
-            return content < 1 ? pure.plus(Ingredients.of(REACTANTS, 0, volume * (1 - content))) : pure;
+            return inContent(solvent.get(), grams, volume, content(charge));
         }
         Ingredients blend = blend(charge.material(), grams, millilitres);
         if (!blend.parts().isEmpty()) {
@@ -116,6 +114,11 @@ public final class Materials {
                 ? solute(charge, named, 0)
                         .plus(Ingredients.of(REST, 0, millilitres > 0 ? millilitres : rest / WATER_DENSITY))
                 : solute(charge, grams, millilitres);
+    }
+
+    private static Ingredients inContent(String solvent, double grams, double millilitres, double fraction) {
+        Ingredients pure = Ingredients.of(solvent, grams * fraction, millilitres * fraction);
+        return fraction < 1 ? pure.plus(Ingredients.of(REACTANTS, 0, millilitres * (1 - fraction))) : pure;
     }
 
     /** Mass fraction of what is charged as a solvent: 1 unless an assay says less, as of a recovered one. */
@@ -176,13 +179,6 @@ public final class Materials {
     /** The listed organic solvent that a material is by itself; empty for solutions, blends and all else. */
     public Optional<String> organicSolvent(String material) {
         return solventName(material).filter(substances::isOrganicSolvent);
-    }
-
-    /** The same of a charge; a substrate is none of the solvents. */
-    public Optional<String> organicSolvent(Charge charge) {
-        return charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent()
-                ? Optional.empty()
-                : organicSolvent(charge.material());
     }
 
     /** A portion in which a test found no hydride left: what the hydrides charged have become instead. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.reference.substances.Solvent;
@@ -162,7 +163,11 @@ public final class SolventAccount {
         Map<String, Integer> missing = new LinkedHashMap<>();
         amounts.stream()
                 .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())
-                .flatMap(a -> materials.organicSolvent(a.charge()).stream())
+                .filter(a -> a.charge()
+                        .role()
+                        .filter(r -> r == Charge.Role.SUBSTRATE)
+                        .isEmpty())
+                .flatMap(a -> materials.organicSolvent(a.charge().material()).stream())
                 .forEach(name -> missing.merge(name, 1, Integer::sum));
         additions.stream()
                 .filter(a -> a.massGrams().isEmpty() && a.volumeMillilitres().isEmpty())

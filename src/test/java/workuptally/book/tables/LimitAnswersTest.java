@@ -12,6 +12,8 @@ import workuptally.examples.SmallBook;
 import workuptally.model.Book;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.LimitAnswer;
+import workuptally.model.LimitKind;
 
 /** Settings that ask a question are understood when they are read. */
 class LimitAnswersTest {
@@ -48,7 +50,7 @@ class LimitAnswersTest {
     @Test
     void stageOfTheYieldIsOneOfTwo() {
         Book purified = SmallBook.reaction().limit("Yield reported", "Purified").book();
-        assertEquals(Optional.of(Limit.Answer.PURIFIED), purified.limits().answer(Limit.YIELD_REPORTED));
+        assertEquals(Optional.of(LimitAnswer.PURIFIED), purified.limits().answer(Limit.YIELD_REPORTED));
         Book yes = SmallBook.reaction().limit("Yield reported", "yes").book();
         assertEquals(Optional.empty(), yes.limits().answer(Limit.YIELD_REPORTED));
         assertTrue(isAsked(yes));
@@ -58,6 +60,6 @@ class LimitAnswersTest {
     void onlyUncertaintiesAreAbove0() {
         assertTrue(Limit.LAYER_VOLUME_RELATIVE.isUncertainty());
         assertFalse(Limit.CLOSURE_WIDTH.isUncertainty());
-        assertEquals(Limit.Kind.DAY, Limit.AS_OF.kind());
+        assertEquals(LimitKind.DAY, Limit.AS_OF.kind());
     }
 }

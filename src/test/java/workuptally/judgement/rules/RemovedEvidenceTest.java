@@ -278,6 +278,7 @@ class RemovedEvidenceTest {
 
     private ProposalLine.Group proposal(String capacityLitres) throws Exception {
         Review review = ExampleBook.clean()
+                .with("layers", "ethyl acetate 98 %,to reuse", "ethyl acetate 98 %,kept")
                 .table(
                         "containers",
                         "Container,Waste stream,Capacity (L),Tare (g),Gross then (g),Contents then,Opened\n"
