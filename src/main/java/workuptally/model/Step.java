@@ -115,6 +115,14 @@ public record Step(
         return row.row();
     }
 
+    /** True where its mass, without a material, is how much of a lot it took. */
+    public boolean isOfPartOf(Run run) {
+        return added.material().isBlank()
+                && added.volumeMillilitres().isBlank()
+                && added.massGrams().entered().isPresent()
+                && from.stream().anyMatch(label -> run.lot(label).isPresent());
+    }
+
     /** All labels given, organic first, then aqueous, then others. */
     public List<String> gives() {
         return given.all();

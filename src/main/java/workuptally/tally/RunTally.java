@@ -17,7 +17,6 @@ import workuptally.tally.balance.PurificationAccount;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.bench.WorkupEvidence;
-import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
@@ -116,7 +115,7 @@ public record RunTally(
 
     /** The purifications' own balances. */
     public List<Purification> purifications() {
-        return new PurificationAccount(LayerGraph.of(run), lots, layers).list();
+        return new PurificationAccount(run, lots, layers).list();
     }
 
     /** What a terminal layer is made of, if it was followed. */

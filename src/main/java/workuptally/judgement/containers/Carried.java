@@ -8,5 +8,11 @@ import workuptally.reference.hazards.Reactivity.Membership;
  * @param material name
  * @param membership classes it belongs to
  * @param shown false where only a missing quench test keeps it in
+ * @param minor true for a solvent of which there is little: enough for what must never meet
  */
-record Carried(String material, Membership membership, boolean shown) {}
+record Carried(String material, Membership membership, boolean shown, boolean minor) {
+    /** More than a little of a material. */
+    Carried(String material, Membership membership, boolean shown) {
+        this(material, membership, shown, false);
+    }
+}

@@ -30,7 +30,7 @@ import workuptally.tally.layers.Present;
 /**
  * The materials that an addition brings or a container holds.
  *
- * <p>A layer brings what the account of meetings says it may still hold; solvents where they are a hundredth of it at least. Acid and base
+ * <p>A layer brings what the account of meetings says it may still hold; solvents where they are a hundredth of it at least, of less for what must never meet. Acid and base
  * go by the recorded pH where there is one (below 5, above 9). What only a missing quench test keeps in is marked so. All of that is
  * common practice.
  */
@@ -108,12 +108,16 @@ final class CarriedMaterials {
                 run.layer(label).flatMap(l -> l.entry()).map(l -> l.pH()).flatMap(Field::entered);
         List<Carried> all = new ArrayList<>();
         for (Present present : run.evidence().meetings().in(label)) {
-            if (!isMinorSolvent(run, label, present)
-                    && !(pH.isPresent() && isToldByPh(present, pH.get().value()))) {
-                all.add(new Carried(present.name(), present.membership(), isShown(run, present)));
+            if (pH.isEmpty() || !isToldByPh(present, pH.get().value())) {
+                all.add(new Carried(
+                        present.name(),
+                        present.membership(),
+                        isShown(run, present),
+                        isMinorSolvent(run, label, present)));
             }
         }
-        ofMakeUp(run, label, all).forEach(all::add);
+        all.addAll(ofMakeUp(run, label, all));
+        all.addAll(dissolved(run, label, all));
         pH.ifPresent(reading -> {
             String words = "layer " + label + " at pH " + reading.asTyped();
             if (reading.value() < substances.value(Threshold.ACIDIC_BELOW)) {
@@ -143,6 +147,21 @@ final class CarriedMaterials {
                     }
                 }));
         return oxidants;
+    }
+
+    /** Solvents that a layer has taken up of what it was shaken with. */
+    private List<Carried> dissolved(RunTally run, String label, List<Carried> known) {
+        List<Carried> solvents = new ArrayList<>();
+        run.makeUp(label)
+                .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
+                    boolean named = known.stream().anyMatch(c -> c.material().equalsIgnoreCase(name));
+                    if (grams > 0 && !named && substances.isOrganicSolvent(name)) {
+                        ofMaterial(name)
+                                .forEach(part -> solvents.add(
+                                        new Carried(part.material(), part.membership(), part.shown(), true)));
+                    }
+                }));
+        return solvents;
     }
 
     /** Acids and hydroxides of the water: what is left of them is told by the pH, and that carbonate is gone from acid. */

@@ -53,7 +53,8 @@ final class ContainerClashes {
                     continue;
                 }
                 for (ReactivityPair pair : reactivity.between(incoming.membership(), other.membership(), there)) {
-                    if (concernsContainer(pair)) {
+                    boolean little = incoming.minor() || other.minor();
+                    if (little ? staysDangerous(pair) : concernsContainer(pair)) {
                         Clash clash = new Clash(
                                 pair,
                                 incoming.material(),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.layers.LayerGraph;
@@ -14,16 +15,19 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * The balances of the purifications of a run: one for each product of lots that other lots were made from. Lots and portions that come of
- * the same lots, a pool of liquors among them, are of one balance. Without the content of what was purified there is none.
+ * the same lots, a pool of liquors among them, are of one balance. Without the content of what was purified there is none. A step may say how much of a lot it
+ * took: its mass, without a material.
  */
 public final class PurificationAccount {
+    private final Run run;
     private final LayerGraph graph;
     private final List<LotTally> lots;
     private final List<LayerTally> layers;
 
-    /** Of lots and layers with their contents. */
-    public PurificationAccount(LayerGraph graph, List<LotTally> lots, List<LayerTally> layers) {
-        this.graph = graph;
+    /** Of the lots and layers of a run with their contents. */
+    public PurificationAccount(Run run, List<LotTally> lots, List<LayerTally> layers) {
+        this.run = run;
+        this.graph = LayerGraph.of(run);
         this.lots = lots;
         this.layers = layers;
     }
@@ -80,8 +84,9 @@ public final class PurificationAccount {
                 .toList();
         boolean known = before.stream().allMatch(l -> l.pureGrams().isPresent())
                 && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
-        Optional<MeasuredValue> in =
-                before.stream().flatMap(l -> l.pureGrams().stream()).reduce(MeasuredValue::plus);
+        Optional<MeasuredValue> in = before.stream()
+                .flatMap(l -> l.pureGrams().map(pure -> pure.times(taken(l))).stream())
+                .reduce(MeasuredValue::plus);
         if (!known || in.isEmpty() || in.get().value() <= 0) {
             return Optional.empty();
         }
@@ -124,6 +129,17 @@ public final class PurificationAccount {
                 bounded,
                 labels,
                 unknown));
+    }
+
+    /** Part of a lot that steps took of it, where they say how much; else all of it. */
+    private double taken(LotTally lot) {
+        double grams = run.steps().stream()
+                .filter(s -> s.from().contains(lot.lot().label()) && s.isOfPartOf(run))
+                .mapToDouble(s -> s.added().massGrams().entered().orElseThrow().value())
+                .sum();
+        return grams > 0 && lot.netGrams().isPresent()
+                ? Math.min(1, grams / lot.netGrams().get().value())
+                : 1;
     }
 
     private boolean comesOf(String label, Set<String> sources) {

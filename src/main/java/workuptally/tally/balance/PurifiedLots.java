@@ -62,8 +62,13 @@ public final class PurifiedLots {
 
     private List<LotTally> ended(String product) {
         return lots.stream()
-                .filter(l -> l.product().equalsIgnoreCase(product) && !l.endsWorkup() && !isWorkedOn(l))
+                .filter(l -> l.product().equalsIgnoreCase(product) && !l.endsWorkup() && !isPart(l) && !isWorkedOn(l))
                 .toList();
+    }
+
+    /** True for a part of a crude that was set aside as it was. */
+    private static boolean isPart(LotTally lot) {
+        return lot.lot().stage().filter(s -> s == Lot.Stage.CRUDE).isPresent();
     }
 
     /** True for a lot from which another lot was made; crops of a product also where a purified lot does not say where it came from. */

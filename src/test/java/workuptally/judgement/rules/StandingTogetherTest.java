@@ -113,6 +113,22 @@ class StandingTogetherTest {
         assertEquals(codes, codes(book, FindingCode.TRANSFER_EXCEEDS_LAYER));
     }
 
+    /** Water shaken with dichloromethane holds 1.3 to 1.7 % of it (Merck Index): enough for an azide. */
+    @Test
+    void aLittleSolventInWaterMeetsAnAzide() {
+        SmallBook book = container("aqueous, basic", "sodium azide 50 g; water 1 kg")
+                .row("charges", "Material", "dichloromethane", "Role", "solvent", "Actual amount", "50")
+                .but("charges", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "sat. NaHCO3")
+                .but("workup", "Volume", "30")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "32", "pH", "8.5", "Status", "kept")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "32")
+                .but("transfers", "Status", "proposed");
+        assertEquals("proposal-incompatible STOP", codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
+    }
+
     @Test
     void aContainerAboveItsFillTakesNoMore() {
         SmallBook book = container("aqueous, basic", "water 10.5 kg")

@@ -68,6 +68,19 @@ class PurificationAccountTest {
                 .noneMatch(f -> f.code() == FindingCode.PURIFICATION_OPEN));
     }
 
+    /** Half of the crude taken, 10.00 g × 0.95 = 9.50 g; the part that is kept is no purified lot. */
+    @Test
+    void aStepMaySayHowMuchOfTheCrudeItTook() {
+        SmallBook part = purified("8.00", "20")
+                .but("workup", "Material", "")
+                .but("workup", "Volume", "")
+                .but("workup", "Mass", "10.00");
+        assertEquals(9.50, balance(part).inGrams().value(), 1e-9);
+        assertTrue(part.review().findings().stream()
+                .noneMatch(f ->
+                        f.code() == FindingCode.PURIFICATION_OPEN || f.code() == FindingCode.STEP_MATERIAL_UNKNOWN));
+    }
+
     @Test
     void aCrudeWithoutContentHasNoBalance() {
         assertEquals(

@@ -86,7 +86,10 @@ public final class StepMaterialUnknown implements RunRule {
     /** A wash or quench whose material was left out is neither harmless nor nothing; said once a run. */
     private static void withoutMaterial(FindingList findings, Run run) {
         List<Step> steps = run.orderedSteps().stream()
-                .filter(step -> step.added().material().isBlank() && bringsSomething(step) && !isSeparation(run, step))
+                .filter(step -> step.added().material().isBlank()
+                        && bringsSomething(step)
+                        && !isSeparation(run, step)
+                        && !step.isOfPartOf(run))
                 .toList();
         if (!steps.isEmpty()) {
             findings.add(
