@@ -1,5 +1,7 @@
 package workuptally.model;
 
+import java.util.Set;
+
 /**
  * A correction of the record; both values stay visible.
  *
@@ -9,7 +11,20 @@ package workuptally.model;
  * @param oldValue value before, as typed
  * @param newValue value after, as typed
  * @param reason why
+ * @param settles findings that the row says to be settled, by the codes under Record; empty for a correction of an entry
  * @param row its row
  */
 public record Correction(
-        String when, String who, String record, String oldValue, String newValue, String reason, RowPlace row) {}
+        String when,
+        String who,
+        String record,
+        String oldValue,
+        String newValue,
+        String reason,
+        Set<FindingCode> settles,
+        RowPlace row) {
+    /** Copies the set. */
+    public Correction {
+        settles = Set.copyOf(settles);
+    }
+}

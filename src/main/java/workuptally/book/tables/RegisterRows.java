@@ -1,13 +1,23 @@
 package workuptally.book.tables;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.model.Correction;
+import workuptally.model.FindingCode;
 import workuptally.model.HistoryPoint;
 import workuptally.model.VesselTare;
 
 /** Reads the tables that stand for themselves: Vessels, History and Corrections. */
 public final class RegisterRows {
+    private static final String SETTLED = "settled";
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s,;:]+");
+
     private RegisterRows() {}
 
     public static List<VesselTare> vessels(TableRows rows) {
@@ -40,7 +50,19 @@ public final class RegisterRows {
                 row.text("Old"),
                 row.text("New"),
                 row.text("Reason"),
+                settled(row.text("Record"), row.text("New")),
                 row.place())));
         return corrections;
+    }
+
+    /** Findings that a row settles: those whose codes stand under Record, where New says so. */
+    private static Set<FindingCode> settled(String record, String newValue) {
+        if (!newValue.strip().equalsIgnoreCase(SETTLED)) {
+            return Set.of();
+        }
+        Set<String> words = new HashSet<>(List.of(BETWEEN_WORDS.split(record.toLowerCase(Locale.ROOT))));
+        return Stream.of(FindingCode.values())
+                .filter(code -> words.contains(code.word()))
+                .collect(Collectors.toSet());
     }
 }

@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -24,7 +25,7 @@ public final class SettledByHand {
             FindingCode.LAYER_PART_ONLY,
             FindingCode.LAYER_DENSITY_UNEXPECTED);
 
-    private static final String SETTLED = "settled";
+    private static final Pattern LIST_MARKS = Pattern.compile("[,;:]");
 
     private SettledByHand() {}
 
@@ -62,12 +63,15 @@ public final class SettledByHand {
     }
 
     private static boolean settles(Correction correction, Finding finding) {
-        String record = " " + correction.record().toLowerCase(Locale.ROOT).replaceAll("[,;:]", " ") + " ";
-        return correction.newValue().strip().equalsIgnoreCase(SETTLED)
-                && record.contains(" " + finding.run().toLowerCase(Locale.ROOT) + " ")
-                && record.contains(" " + finding.code().word() + " ")
+        return correction.settles().contains(finding.code())
+                && names(correction.record(), finding.run())
                 && !correction.who().isBlank()
                 && !correction.when().isBlank()
                 && !correction.reason().isBlank();
+    }
+
+    private static boolean names(String record, String run) {
+        return (" " + LIST_MARKS.matcher(record.toLowerCase(Locale.ROOT)).replaceAll(" ") + " ")
+                .contains(" " + run.toLowerCase(Locale.ROOT) + " ");
     }
 }

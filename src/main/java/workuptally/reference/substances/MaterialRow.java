@@ -20,7 +20,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param names what it is called
  * @param hazards key of its {@link Hazard}
  * @param behaviour what it does at the bench
- * @param usualForm strength or carrier in which it is usually sold
+ * @param usualForm form in which it is usually sold
  * @param rememberedStatements hazard statements from memory, harmonised and suppliers' ones mixed; empty where {@code hazards} is there
  * @param note remark
  * @param sources keys of the bibliography
@@ -31,7 +31,7 @@ public record MaterialRow(
         Names names,
         Optional<String> hazards,
         Behaviour behaviour,
-        Optional<String> usualForm,
+        Optional<UsualForm> usualForm,
         List<String> rememberedStatements,
         Optional<String> note,
         List<String> sources,
@@ -129,7 +129,7 @@ public record MaterialRow(
                 Names.of(row),
                 row.optionalText("hazards"),
                 Behaviour.of(row),
-                row.optionalText("usual form"),
+                row.optionalText("usual form").map(UsualForm::of),
                 row.list("h-statements (memory)"),
                 row.optionalText("note"),
                 row.sources("source"),

@@ -13,14 +13,14 @@ import workuptally.tally.amounts.Content;
 public final class ProductInWater {
     private ProductInWater() {}
 
-    /** Measured contents of wanted products in a terminal aqueous layer with a volume above 0; empty for any other layer. */
+    /** Measured contents of wanted products in a terminal aqueous layer with a volume; empty for any other layer. */
     public static List<Content> of(LayerTally layer, Run run) {
         boolean aqueous = layer.phase().filter(p -> p == Layer.Phase.AQUEOUS).isPresent();
         if (!layer.terminal()
                 || !layer.endsWorkup()
                 || !aqueous
                 || layer.aliquot()
-                || layer.volumeMillilitres().filter(v -> v.value() > 0).isEmpty()) {
+                || layer.volumeMillilitres().isEmpty()) {
             return List.of();
         }
         return layer.contents().stream()

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.examples.DemoReview;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
@@ -265,7 +266,7 @@ public final class InventedReviews {
 
     private static List<Correction> corrections() {
         return List.of(new Correction(
-                "2026-03-04 16:10", "C2", "R26-042 gross of F-05", "84.21", "84.12", "digits swapped", ROW));
+                "2026-03-04 16:10", "C2", "R26-042 gross of F-05", "84.21", "84.12", "digits swapped", Set.of(), ROW));
     }
 
     static Product product(String name, double plannedPercent) {

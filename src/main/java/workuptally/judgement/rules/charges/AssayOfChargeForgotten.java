@@ -2,8 +2,6 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.material.Part;
@@ -16,18 +14,12 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.UsualForm;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /** Goods that are never pure, charged at 100 % or without an assay. The usual contents are those of supplier labels, from memory. */
 public final class AssayOfChargeForgotten implements RunRule {
-
-    /** A usual form that is a solution, a dispersion or wet goods: a figure, and what it is of. */
-    private static final Pattern NOT_PURE =
-            Pattern.compile("(?<!\\d)(\\d+(?:\\.\\d+)?)(?:(?:-| or | to )(\\d+(?:\\.\\d+)?))?"
-                    + " (?:%|mol/L)(?= in | dispersion| \\(rest|,| Pd| Pt| Rh| hydrazine| active chlorine|$)");
-
-    private static final Pattern ALSO_PURE = Pattern.compile("solid|powder|neat|pellets|trihydrate");
 
     private final Substances substances;
 
@@ -46,7 +38,10 @@ public final class AssayOfChargeForgotten implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         for (Charge charge : tally.run().charges()) {
             Part part = substances.material(charge.material(), charge.formula()).main();
-            Optional<String> usual = part.row().flatMap(MaterialRow::usualForm).filter(this::isNotPure);
+            Optional<UsualForm> usual = part.row()
+                    .flatMap(MaterialRow::usualForm)
+                    .filter(form -> form.most().isPresent())
+                    .filter(form -> form.isWeakerThan(substances.value(Threshold.NEARLY_PURE)));
             boolean solution = part.strength().isPresent()
                     || part.massPercent().isPresent()
                     || charge.goods().molarityMolesPerLitre().entered().isPresent()
@@ -64,20 +59,11 @@ public final class AssayOfChargeForgotten implements RunRule {
                                 assay.map(a -> Phrase.of("read assay {} % for ", a.asTyped()))
                                         .orElse(Phrase.of("no assay for ")),
                                 charge.material()),
-                        Phrase.of("usually {}", usual.get()),
+                        Phrase.of("usually {}", usual.get().words()),
                         "supplier labels, from memory",
                         Phrase.of("Enter the assay from the label of the bottle."));
             }
         }
         return findings.list();
-    }
-
-    private boolean isNotPure(String usualForm) {
-        Matcher figure = NOT_PURE.matcher(usualForm);
-        if (ALSO_PURE.matcher(usualForm).find() || !figure.find()) {
-            return false;
-        }
-        double most = Double.parseDouble(figure.group(2) == null ? figure.group(1) : figure.group(2));
-        return most < substances.value(Threshold.NEARLY_PURE);
     }
 }
