@@ -1,5 +1,6 @@
 package workuptally.judgement;
 
+import workuptally.judgement.rules.charges.StrengthDiffers;
 import java.util.List;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.ProposalRule;
@@ -170,6 +171,7 @@ public final class Rules {
                 new PkaShifted(substances),
                 new RecoveredSolventTakenAsPure(substances),
                 new SolventAmountMissing(),
+                new StrengthDiffers(substances),
                 new MassGap(substances),
                 new ReviewDatePassed());
     }

@@ -39,6 +39,7 @@ public enum FindingCode {
     REAGENT_IN_LARGE_EXCESS(Severity.CHECK),
     PLAN_COPIED(Severity.NOTE, "C11"),
     RECOVERED_SOLVENT_AS_PURE(Severity.CHECK, "C36"),
+    STRENGTH_DIFFERS(Severity.CHECK),
     SOLVENT_AMOUNT_MISSING(Severity.CHECK),
 
     // Steps and their labels

@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** A book without a fault of one run, into which an entry is put; written as a workbook or as CSV. Substances and figures are invented. */
 final class BenchBook {
@@ -19,6 +20,7 @@ final class BenchBook {
     private final Map<String, Integer> counts = new LinkedHashMap<>();
     private final List<String> formats = new ArrayList<>();
     private final boolean commas;
+    private static final Set<String> OWN = Set.of("R1", "W1", "T1");
     private int number;
 
     /** A book with a run for each entry. */
@@ -110,7 +112,7 @@ final class BenchBook {
 
     /** The ids of the run, container and vessel of this entry. */
     private String own(String cell) {
-        return cell.equals("R1") || cell.equals("W1") ? cell.charAt(0) + String.valueOf(number) : cell;
+        return OWN.contains(cell) ? cell.charAt(0) + String.valueOf(number) : cell;
     }
 
     /** Puts the entry in and says in which row, from 1 with the headings first. */

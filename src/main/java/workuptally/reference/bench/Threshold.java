@@ -151,6 +151,8 @@ public enum Threshold {
     ROUTES_NOTE(0, 100),
     /** Product left in the water layer from which a shifted pKa is named; % of theory. */
     PKA_SHIFT_NOTE(0, 100),
+    /** How many times the strength that a name tells a typed one may be, or the other way round. */
+    STRENGTH_APART(1, 100),
     /** Product that a recrystallisation or a column usually loses to glassware; % of what was purified. */
     PURIFICATION_LOSS(0, 100),
     /** Beyond which more mass found than charged is a finding; standard uncertainties. */
