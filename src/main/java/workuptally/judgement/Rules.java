@@ -1,6 +1,5 @@
 package workuptally.judgement;
 
-import workuptally.judgement.rules.charges.StrengthDiffers;
 import java.util.List;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.ProposalRule;
@@ -41,12 +40,14 @@ import workuptally.judgement.rules.charges.SkeletonNotGiven;
 import workuptally.judgement.rules.charges.SolventAmountMissing;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
+import workuptally.judgement.rules.charges.StrengthDiffers;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
 import workuptally.judgement.rules.charges.TitreDiffers;
 import workuptally.judgement.rules.charges.UnitSlip;
 import workuptally.judgement.rules.containers.ContainerContents;
 import workuptally.judgement.rules.containers.ContainerDays;
 import workuptally.judgement.rules.containers.ContainerIncompatible;
+import workuptally.judgement.rules.containers.DaysThatCannotBe;
 import workuptally.judgement.rules.containers.ProposalAmount;
 import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
@@ -192,6 +193,7 @@ public final class Rules {
         return List.of(
                 new ProposalInWrongStream(),
                 new ProposalIncompatible(),
+                new DaysThatCannotBe(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
                 new TransferOfWhatIsElsewhere(),

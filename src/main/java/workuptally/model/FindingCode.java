@@ -163,6 +163,7 @@ public enum FindingCode {
     PROPOSAL_IS_EVIDENCE(Severity.HOLD),
     PROPOSAL_EVIDENCE_OPEN(Severity.HOLD),
     PROPOSAL_LABEL(Severity.NOTE, "C37"),
+    DAY_CANNOT_BE(Severity.CHECK),
     TRANSFER_OF_GONE(Severity.HOLD),
     TRANSFER_DUPLICATE(Severity.CHECK),
     TRANSFER_EXCEEDS_LAYER(Severity.CHECK),

@@ -16,6 +16,7 @@ import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
@@ -97,7 +98,11 @@ final class BenchReading {
         if (fault.isPresent()) {
             return Optional.of(fault.get() + " " + said(findings));
         }
-        Optional<Severity> worst = findings.stream().map(Finding::severity).min(java.util.Comparator.naturalOrder());
+        // the run of the entries is measured, so that planned is understood and asked about
+        Optional<Severity> worst = findings.stream()
+                .filter(f -> f.code() != FindingCode.RUN_STATUS_CONTRADICTED)
+                .map(Finding::severity)
+                .min(java.util.Comparator.naturalOrder());
         boolean tooLoud = !entry.kind().equals("refuse")
                 && worst.isPresent()
                 && (entry.severity().equals("none") || worst.get().compareTo(severity()) < 0);
@@ -307,7 +312,12 @@ final class BenchReading {
             return values(BenchEntry.cells(entry.value()))
                     && BenchEntry.cells(entry.value()).get("Unit").equals(choice());
         }
-        return choice().equals(entry.value());
+        return choice().equals(entry.value()) || isPlannedThoughDone();
+    }
+
+    /** The run of the entry is measured: planned is understood, asked about, and counts as done. */
+    private boolean isPlannedThoughDone() {
+        return entry.heading().equals("Status") && entry.value().equals("planned") && choice().equals("isolated");
     }
 
     /** What an unread cell leaves: nothing, or the word that a blank one has; never a run that passes for isolated. */

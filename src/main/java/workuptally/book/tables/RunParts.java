@@ -1,8 +1,7 @@
 package workuptally.book.tables;
 
-import workuptally.model.Field;
-import java.util.Arrays;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +15,7 @@ import workuptally.book.words.LabelsText;
 import workuptally.book.words.SameName;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
+import workuptally.model.Field;
 import workuptally.model.Layer;
 import workuptally.model.LeftOutRow;
 import workuptally.model.Lot;

@@ -18,6 +18,8 @@ import workuptally.model.Step;
 
 /** Reads the Workup table; Layers and Isolated are read before it, so that labels are spelled as there. */
 public final class StepRows {
+    private static final String SODIUM = "Na";
+
     /** A count behind or before an operation, {@code wash 3x}, {@code 3x wash}; {@code wash 3} is the third one. */
     private static final Pattern COUNTED = Pattern.compile(
             "(?i)(?<![\\p{L}\\d])(?:(?<before>\\d{1,2}) ?[x×]|[x×] ?(?<behind>\\d{1,2}))(?![\\p{L}\\d])");
@@ -131,9 +133,9 @@ public final class StepRows {
         return labels;
     }
 
-    /** A mark that says nothing is none. */
+    /** A mark that says nothing is none; {@code Na} is sodium. */
     private static String material(TableRow row) {
         String typed = row.text("Material");
-        return NumberWords.meanNothing(typed) ? "" : typed;
+        return NumberWords.meanNothing(typed) && !typed.equals(SODIUM) ? "" : typed;
     }
 }

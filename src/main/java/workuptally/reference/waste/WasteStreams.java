@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
@@ -21,6 +22,12 @@ public final class WasteStreams {
     private static final Pattern ABOUT_THE_CAN = Pattern.compile(
             "(?:smoking|rauchen|fumer|full|seal|close|shut|tight|open|lid|deckel|cap|shake|heat|touch|move|remove|fill|overfill|sharps|glass|gloves"
                     + "|needles|pipettes|paper|rubbish|trash|food|before|after|yet|more than|label|entry|access|flames?)\\b");
+
+    private static final Pattern NEUTRAL = Pattern.compile("(?<!\\p{L})neutr(?:al|e|ale|es|aux)(?!\\p{L})");
+
+    /** Nothing is to be put into it any more. */
+    private static final Pattern CLOSED = Pattern.compile(
+            "(?<!\\p{L})(?:full|closed|voll|geschlossen|verschlossen|plein|pleine|fermé|fermée)(?!\\p{L})");
 
     private static final Pattern WORD = Pattern.compile("\\p{L}+");
 
@@ -76,7 +83,7 @@ public final class WasteStreams {
     public ContainerLabel ofLabel(String label) {
         Optional<WasteStream> listed = find(label);
         if (listed.isPresent()) {
-            return new ContainerLabel(listed, List.of(), List.of(), label.toLowerCase(Locale.ROOT), false);
+            return new ContainerLabel(listed, outOfNeutral(label), List.of(), label.toLowerCase(Locale.ROOT), false);
         }
         LabelDenials parts = LabelDenials.of(label, text -> words.stream().anyMatch(row -> row.begin(text)));
         Optional<WasteStream> stream = byWords(parts.said())
@@ -84,7 +91,7 @@ public final class WasteStreams {
                         .filter(denial -> !denial.items().isEmpty() && isTold(denial.whole(), denial.items()))
                         .flatMap(denial -> byWords(denial.whole()).stream())
                         .findFirst());
-        List<WasteStream> keptOut = new ArrayList<>();
+        List<WasteStream> keptOut = new ArrayList<>(outOfNeutral(parts.said()));
         List<String> byName = new ArrayList<>();
         boolean unread = false;
         for (LabelDenials.Denial denial : parts.denials()) {
@@ -102,7 +109,18 @@ public final class WasteStreams {
                 }
             }
         }
-        return new ContainerLabel(stream, keptOut, byName, parts.said(), unread || holdsASlip(parts.said()));
+        boolean closed = CLOSED.matcher(parts.said()).find();
+        return new ContainerLabel(stream, keptOut, byName, parts.said(), unread || closed || holdsASlip(parts.said()));
+    }
+
+    /** A container for neutral water takes neither acid nor base; one that says aqueous alone may. */
+    private List<WasteStream> outOfNeutral(String said) {
+        return NEUTRAL.matcher(said.toLowerCase(Locale.ROOT)).find()
+                ? all.stream()
+                        .filter(stream -> stream.impliedClasses().contains(MaterialClass.ACID)
+                                || stream.impliedClasses().contains(MaterialClass.BASE))
+                        .toList()
+                : List.of();
     }
 
     /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. */

@@ -13,6 +13,7 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.reference.substances.MaterialClass;
+import workuptally.reference.substances.Solvent;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
@@ -32,6 +33,7 @@ import workuptally.tally.layers.SolidOrigin;
 public final class WasteAccount {
     private static final String BY_VOLUME = "; mass by its volume (estimate)";
     private static final String NO_AMOUNT = "; amount not recorded: weigh it";
+    private static final String HALOGENATED = "halogenated";
     private static final String NO_RULE = "no rule for streams fits: ask first";
 
     private final Run run;
@@ -187,7 +189,10 @@ public final class WasteAccount {
     private double halogenatedPercent(Ingredients mixture) {
         return share(
                 mixture,
-                name -> substances.solvent(name).filter(s -> s.halogenated()).isPresent());
+                name -> substances
+                        .solvent(name)
+                        .map(Solvent::halogenated)
+                        .orElseGet(() -> substances.material(name).is(HALOGENATED)));
     }
 
     private double acidPercent(Ingredients mixture) {

@@ -47,6 +47,14 @@ class PlannedThoughDoneTest {
         assertTrue(told(plan).isEmpty());
     }
 
+    @Test
+    void sodiumIsAMaterial() {
+        Book book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "dry", "From", "RM", "Material", "Na")
+                .book();
+        assertEquals("Na", book.runs().get(0).steps().get(0).added().material());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"?", "-", "n/a", "unknown", ""})
     void aMarkThatSaysNothingIsNoMaterial(String typed) {

@@ -523,6 +523,14 @@ final class FindingExamples {
                 "transfer-in-wrong-stream",
                 Severity.CHECK,
                 proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));
+        add(
+                "day-cannot-be",
+                Severity.CHECK,
+                proposal(SOLVENTS + "10,400,900,acetone 500 g,2036-02-02", "T1,,,acetone,W1,50,proposed"));
+        add(
+                "strength-differs",
+                Severity.CHECK,
+                clean().with("workup", "X1,1,wash,RM,water,1,30,,,0.998", "X1,1,wash,RM,sat. NaHCO3,1,30,,11,1.06"));
         add("transfer-of-gone", Severity.HOLD, proposal(AQUEOUS, "T1,X1,O1,,W1,34.5,proposed"));
         add(
                 "transfer-of-reused",

@@ -129,6 +129,31 @@ class StandingTogetherTest {
         assertEquals("proposal-incompatible STOP", codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "'aqueous, neutral',proposal-wrong-stream STOP",
+        "wässrig neutral,proposal-wrong-stream STOP",
+        "'aqueous, acidic - FULL',proposal-stream-unknown CHECK",
+        "'aqueous, acidic',''",
+        "aqueous,''"
+    })
+    void theWordsOfALabelCount(String stream, String codes) {
+        SmallBook book = container(stream, "")
+                .row("transfers", "Transfer", "T1", "Material", "2 M HCl", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.PROPOSAL_WRONG_STREAM, FindingCode.PROPOSAL_STREAM_UNKNOWN));
+    }
+
+    @Test
+    void aHalogenatedProductMakesAHalogenatedStream() {
+        SmallBook book = container("non-halogenated solvents", "")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "100", "Status", "kept")
+                .but("layers", "Composition", "ethyl acetate 60 %; 4-bromoacetophenone 40 %")
+                .row("transfers", "Transfer", "T1", "Layer", "D1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals("proposal-wrong-stream STOP", codes(book, FindingCode.PROPOSAL_WRONG_STREAM));
+    }
+
     @Test
     void aContainerAboveItsFillTakesNoMore() {
         SmallBook book = container("aqueous, basic", "water 10.5 kg")

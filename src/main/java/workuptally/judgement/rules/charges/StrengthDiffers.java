@@ -57,7 +57,8 @@ public final class StrengthDiffers implements RunRule {
                                         Figure.digits(named.getAsDouble(), 2, "mol/L")),
                                 Phrase.of("the strength that the name tells"),
                                 "reference table of washes",
-                                Phrase.of("Correct the molarity or the name; capacity and gas of the step rest on it.")));
+                                Phrase.of(
+                                        "Correct the molarity or the name; capacity and gas of the step rest on it.")));
             }
         }
         return findings.list();
