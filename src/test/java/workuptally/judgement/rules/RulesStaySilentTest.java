@@ -166,7 +166,9 @@ class RulesStaySilentTest {
                 "layer-missing",
                 ExampleBook.clean()
                         .with("runs", "isolated", "planned")
-                        .with("layers", "X1,A2,aqueous,lower,E-02,21,85.02,60.26,,,kept\n", ""));
+                        .table("isolated", "Run,Lot\n")
+                        .table("assays", "Run,Sample\n")
+                        .table("layers", "Run,Layer\nX1,A1\n"));
     }
 
     @Test

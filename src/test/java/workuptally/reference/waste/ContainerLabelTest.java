@@ -27,7 +27,8 @@ class ContainerLabelTest {
     @ParameterizedTest
     @CsvSource({
         "'aqueous, acidic', aqueous-acidic, ''",
-        "'Aqueous, neutral or saline', aqueous-neutral, ''",
+        "'Aqueous, neutral or saline', aqueous-neutral, aqueous-acidic aqueous-basic",
+        "'aqueous, neutral', aqueous-neutral, aqueous-acidic aqueous-basic",
         "aqueous - NO ACIDS, aqueous-neutral, aqueous-acidic",
         "solids, solids-other, ''",
         "Feststoffe, solids-other, ''",

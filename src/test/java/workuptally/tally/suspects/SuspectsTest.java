@@ -64,12 +64,6 @@ class SuspectsTest {
     }
 
     @Test
-    void aPlanIsNotSearched() {
-        SmallBook planned = sound().but("isolated", "Net", "190.00").first("runs", "Status", "planned");
-        assertEquals(RunSuspects.NONE, suspects(planned));
-    }
-
-    @Test
     void whereACellCannotBeReadOnlyWhatIsMissingIsSaid() {
         SmallBook unread = sound().but("isolated", "Net", "190.00").but("layers", "Volume", "smudged");
         RunSuspects none = suspects(unread);

@@ -247,8 +247,15 @@ class SolventAccountTest {
 
     @Test
     void plannedRunHasNoSolventAccountYet() {
-        assertEquals(
-                List.of(), washed().but("runs", "Status", "planned").tally().solvents());
+        SmallBook plan = SmallBook.reaction()
+                .first("runs", "Status", "planned")
+                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Planned amount", "90.00")
+                .but("charges", "Planned unit", "g")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous");
+        assertEquals(List.of(), plan.tally().solvents());
     }
 
     private static SolventUse use(SmallBook book) {
