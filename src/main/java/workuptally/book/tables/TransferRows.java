@@ -1,7 +1,10 @@
 package workuptally.book.tables;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Container;
 import workuptally.model.FindingCode;
@@ -14,10 +17,11 @@ public final class TransferRows {
 
     public static List<Transfer> read(TableRows rows, RunIndex runs, ContainerRows containers) {
         List<Transfer> transfers = new ArrayList<>();
+        Map<String, Transfer> named = new HashMap<>();
         rows.forEach(row -> read(row, runs, containers).ifPresent(transfer -> {
-            transfers.stream()
-                    .filter(t -> !t.id().isEmpty() && t.id().equalsIgnoreCase(transfer.id()))
-                    .findFirst()
+            Optional.of(transfer.id().toLowerCase(Locale.ROOT))
+                    .filter(id -> !id.isEmpty())
+                    .map(id -> named.putIfAbsent(id, transfer))
                     .ifPresent(first -> reportTwice(row, first));
             transfers.add(transfer);
         }));

@@ -96,7 +96,9 @@ final class ContainerClashes {
         Set<String> there = new LinkedHashSet<>();
         present.forEach(c -> there.addAll(c.membership().classes()));
         List<Carried> before = new ArrayList<>();
-        for (Carried later : present) {
+        Map<String, Carried> each = new LinkedHashMap<>();
+        present.forEach(c -> each.putIfAbsent(c.material() + c.shown(), c));
+        for (Carried later : each.values()) {
             for (Carried earlier : before) {
                 if (!later.material().equals(earlier.material()) && later.shown() && earlier.shown()) {
                     reactivity.between(later.membership(), earlier.membership(), there).stream()

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
@@ -79,18 +78,44 @@ public final class ProposalAmount implements ProposalRule {
                 c -> Stream.of(c.tally().before(), c.tally().done(), c.tally().proposed())
                         .flatMap(List::stream)
                         .forEach(a -> additions.put(a.transfer(), a)));
-        Map<String, List<ContainerAddition>> ofLayer = new HashMap<>();
+        Map<String, Given> ofLayer = new HashMap<>();
         for (Transfer transfer : inOrder(book)) {
             ContainerAddition addition = additions.get(transfer);
             if (addition != null && addition.sourceGrams() > 0 && !isTooMuch(addition)) {
                 boolean told = false;
                 for (String label : transfer.layers()) {
-                    List<ContainerAddition> before =
-                            ofLayer.computeIfAbsent(transfer.run() + "\n" + label, key -> new ArrayList<>());
-                    told |= !told && !before.isEmpty() && tellGoneOver(label, before, addition, findings);
-                    before.add(addition);
+                    Given given = ofLayer.computeIfAbsent(transfer.run() + "\n" + label, key -> new Given());
+                    boolean several = !given.first.isEmpty();
+                    String before = given.inWords();
+                    given.add(addition);
+                    if (several && !told && given.shares > 1 + substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE)) {
+                        told = true;
+                        tellGoneOver(label, before, given.shares, addition, findings);
+                    }
                 }
             }
+        }
+    }
+
+    /** What transfers took of one layer so far. */
+    private static final class Given {
+        private static final int NAMED = 3;
+
+        private final List<String> first = new ArrayList<>();
+        private double shares;
+        private int others;
+
+        void add(ContainerAddition addition) {
+            shares += addition.totalGrams() / addition.sourceGrams();
+            if (first.size() < NAMED) {
+                first.add(addition.transfer().id());
+            } else {
+                others++;
+            }
+        }
+
+        String inWords() {
+            return String.join(", ", first) + (others == 0 ? "" : " and " + others + " more");
         }
     }
 
@@ -101,33 +126,22 @@ public final class ProposalAmount implements ProposalRule {
                 .toList();
     }
 
-    private boolean tellGoneOver(
-            String label, List<ContainerAddition> before, ContainerAddition addition, FindingList findings) {
-        double shares = share(addition)
-                + before.stream().mapToDouble(ProposalAmount::share).sum();
-        boolean over = shares > 1 + substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE);
-        if (over) {
-            findings.add(
-                    FindingCode.TRANSFER_EXCEEDS_LAYER,
-                    Severity.HOLD,
-                    addition.transfer().row().at("Layer"),
-                    Phrase.of(
-                            "{} takes {} of {}, of which {} took or takes its part already: together {} of what it weighs",
-                            addition.transfer().id(),
-                            label,
-                            addition.transfer().run(),
-                            before.stream().map(a -> a.transfer().id()).collect(Collectors.joining(", ")),
-                            Figure.decimals(100 * shares, 0, "%")),
-                    Phrase.of("no more than the layer weighs, in all containers together"),
-                    FindingList.PRACTICE,
-                    Phrase.of("Take out the transfer that is not so, or correct the amounts."));
-        }
-        return over;
-    }
-
-    /** Part of its layers that an addition takes. */
-    private static double share(ContainerAddition addition) {
-        return addition.totalGrams() / addition.sourceGrams();
+    private static void tellGoneOver(
+            String label, String before, double shares, ContainerAddition addition, FindingList findings) {
+        findings.add(
+                FindingCode.TRANSFER_EXCEEDS_LAYER,
+                Severity.HOLD,
+                addition.transfer().row().at("Layer"),
+                Phrase.of(
+                        "{} takes {} of {}, of which {} took or takes its part already: together {} of what it weighs",
+                        addition.transfer().id(),
+                        label,
+                        addition.transfer().run(),
+                        before,
+                        Figure.decimals(100 * shares, 0, "%")),
+                Phrase.of("no more than the layer weighs, in all containers together"),
+                FindingList.PRACTICE,
+                Phrase.of("Take out the transfer that is not so, or correct the amounts."));
     }
 
     private static void unweighed(ContainerAddition addition, FindingList findings) {

@@ -1,5 +1,6 @@
 package workuptally.judgement.rules.containers;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,12 +39,13 @@ public final class TransferOfWhatIsElsewhere implements ProposalRule {
         FindingList findings = new FindingList("");
         Map<String, Run> runs = new LinkedHashMap<>();
         book.runs().forEach(r -> runs.put(r.id(), r));
+        Map<String, LayerGraph> graphs = new HashMap<>();
         for (Transfer transfer : book.transfers()) {
             Run run = runs.get(transfer.run());
             if (run == null) {
                 continue;
             }
-            gone(run, transfer, findings);
+            gone(run, graphs.computeIfAbsent(run.id(), id -> LayerGraph.of(run)), transfer, findings);
             List<String> reused = transfer.layers().stream()
                     .filter(label -> isToReuse(run, label))
                     .toList();
@@ -67,8 +69,7 @@ public final class TransferOfWhatIsElsewhere implements ProposalRule {
         return findings.list();
     }
 
-    private static void gone(Run run, Transfer transfer, FindingList findings) {
-        LayerGraph graph = LayerGraph.of(run);
+    private static void gone(Run run, LayerGraph graph, Transfer transfer, FindingList findings) {
         for (String label : transfer.layers()) {
             Optional<String> where = graph.consumedBy(label)
                     .or(() -> run.layer(label)

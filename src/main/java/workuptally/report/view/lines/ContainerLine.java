@@ -1,6 +1,7 @@
 package workuptally.report.view.lines;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
@@ -32,9 +33,9 @@ public record ContainerLine(
     /** The containers of a book in its order. */
     public static List<ContainerLine> of(Review review, ReadableNumbers numbers) {
         double limit = review.book().limits().value(Limit.CONTAINER_FILL);
-        List<ProposalLine> proposals = ProposalLine.of(review);
+        Map<String, List<ProposalLine>> fitting = ProposalLine.fitting(review);
         return review.containers().stream()
-                .map(c -> of(c, ProposalLine.after(c, proposals, ProposalLine.Group.FITS), limit, numbers))
+                .map(c -> of(c, ProposalLine.after(c, fitting), limit, numbers))
                 .toList();
     }
 

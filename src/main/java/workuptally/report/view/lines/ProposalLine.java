@@ -232,13 +232,23 @@ public record ProposalLine(
                 + ": " + clash.consequence() + clash.gasInBrackets();
     }
 
-    /** A container with the proposals of that group made. */
-    public static ContainerState after(ContainerReview container, List<ProposalLine> proposals, Group group) {
-        ContainerState state = container.tally().now();
-        for (ProposalLine line : proposals) {
-            if (line.group() == group && line.container().equals(container.id())) {
-                state = state.plus(line.addition());
+    /** The proposals that fit, by their container: looked for once, since a book may have thousands of both. */
+    public static Map<String, List<ProposalLine>> fitting(Review review) {
+        Map<String, List<ProposalLine>> fitting = new HashMap<>();
+        for (ProposalLine line : of(review)) {
+            if (line.group() == Group.FITS) {
+                fitting.computeIfAbsent(line.container(), id -> new ArrayList<>())
+                        .add(line);
             }
+        }
+        return fitting;
+    }
+
+    /** A container with the proposals made that fit. */
+    public static ContainerState after(ContainerReview container, Map<String, List<ProposalLine>> fitting) {
+        ContainerState state = container.tally().now();
+        for (ProposalLine line : fitting.getOrDefault(container.id(), List.of())) {
+            state = state.plus(line.addition());
         }
         return state;
     }

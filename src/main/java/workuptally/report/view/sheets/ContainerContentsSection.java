@@ -1,6 +1,7 @@
 package workuptally.report.view.sheets;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
@@ -21,7 +22,7 @@ public final class ContainerContentsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<ProposalLine> proposals = ProposalLine.of(review);
+        Map<String, List<ProposalLine>> fitting = ProposalLine.fitting(review);
         return TableView.of(
                 TITLE,
                 "Full names and per cent by mass, the largest first, with the proposals that fit. The waste determination is made by trained"
@@ -34,11 +35,12 @@ public final class ContainerContentsSection {
                         Column.number("Mass then", "g", 1),
                         Column.number("Share then", "%", 1)),
                 review.containers(),
-                container -> rows(review, container, proposals));
+                container -> rows(review, container, fitting));
     }
 
-    private static Stream<TableView.Row> rows(Review review, ContainerReview container, List<ProposalLine> proposals) {
-        ContainerState then = ProposalLine.after(container, proposals, ProposalLine.Group.FITS);
+    private static Stream<TableView.Row> rows(
+            Review review, ContainerReview container, Map<String, List<ProposalLine>> fitting) {
+        ContainerState then = ProposalLine.after(container, fitting);
         return then.composition(review.book().limits().optional(Limit.CONTAINER_TRACE)).stream()
                 .map(part -> new TableView.Row(
                         List.of(

@@ -2,6 +2,7 @@ package workuptally.report.view.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -36,7 +37,7 @@ public final class ContainersSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<ProposalLine> proposals = ProposalLine.of(review);
+        Map<String, List<ProposalLine>> fitting = ProposalLine.fitting(review);
         return TableView.of(
                 TITLE,
                 NOTE,
@@ -56,12 +57,13 @@ public final class ContainersSection {
                         Column.text("Last working day", 16),
                         Column.text("Composition then", 50)),
                 review.containers(),
-                container -> Stream.of(row(review, container, proposals)));
+                container -> Stream.of(row(review, container, fitting)));
     }
 
-    private static TableView.Row row(Review review, ContainerReview container, List<ProposalLine> proposals) {
+    private static TableView.Row row(
+            Review review, ContainerReview container, Map<String, List<ProposalLine>> fitting) {
         ContainerState now = container.tally().now();
-        ContainerState then = ProposalLine.after(container, proposals, ProposalLine.Group.FITS);
+        ContainerState then = ProposalLine.after(container, fitting);
         Optional<Age> age = container.tally().age();
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.of(container.id()));
@@ -74,13 +76,11 @@ public final class ContainersSection {
                                 Cell.Number.AS_COLUMN,
                                 LiveEntries.of(container.tally().container().capacityLitres())));
         cells.addAll(fill(now, container.tally().then(), container.tally().done(), "now"));
-        List<ContainerAddition> fitting = new ArrayList<>(container.tally().done());
-        proposals.stream()
-                .filter(p ->
-                        p.group() == ProposalLine.Group.FITS && p.container().equals(container.id()))
+        List<ContainerAddition> additions = new ArrayList<>(container.tally().done());
+        fitting.getOrDefault(container.id(), List.of()).stream()
                 .map(ProposalLine::addition)
-                .forEach(fitting::add);
-        cells.addAll(fill(then, container.tally().then(), fitting, "then"));
+                .forEach(additions::add);
+        cells.addAll(fill(then, container.tally().then(), additions, "then"));
         cells.add(Cell.of(review.book().limits().value(Limit.CONTAINER_FILL), Live.Named.of(Limit.CONTAINER_FILL)));
         cells.add(Cell.of(age.map(a -> OptionalDouble.of(a.daysOpen())).orElse(OptionalDouble.empty())));
         cells.add(Cell.of(age.flatMap(Age::dueOn).map(Object::toString).orElse("")));
