@@ -137,7 +137,7 @@ class PeriodCommandTest {
     @Test
     void ofTwoRecordsOfARunTheOneFurtherOnCountsAndTheDifferenceIsSaid() throws IOException {
         copyDemo("week-10");
-        change("week-10/runs.csv", "isolated", "planned");
+        change("week-10/runs.csv", "isolated", "in workup");
         copyDemo("week-11");
         period("2026-03-02", "2026-03-06");
         assertEquals(10, json().required("period").required("runsIsolated").asInt());
