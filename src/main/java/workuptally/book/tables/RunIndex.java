@@ -1,14 +1,12 @@
 package workuptally.book.tables;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import workuptally.book.words.SameName;
 import workuptally.book.words.TotalRow;
 import workuptally.model.FindingCode;
@@ -17,7 +15,9 @@ import workuptally.model.Severity;
 /** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
 public final class RunIndex {
     private final Map<String, RunParts> runs = new LinkedHashMap<>();
-    private final Set<String> series = new LinkedHashSet<>();
+
+    /** Series as first spelled, by what counts of a name: a book may have as many as runs. */
+    private final Map<String, String> series = new HashMap<>();
 
     private static String key(String id) {
         return id.replace(" ", "").toLowerCase(Locale.ROOT);
@@ -36,10 +36,7 @@ public final class RunIndex {
 
     /** A series as it is spelled where it is named first. */
     String series(String typed) {
-        return SameName.of(List.copyOf(series), Function.identity(), typed).orElseGet(() -> {
-            series.add(typed);
-            return typed;
-        });
+        return series.computeIfAbsent(SameName.key(typed), key -> typed);
     }
 
     void add(RunParts run) {

@@ -12,8 +12,8 @@ public final class SameName {
 
     private SameName() {}
 
-    /** What counts of a name. */
-    private static String key(String name) {
+    /** What counts of a name: two names with one key are the same name. */
+    public static String key(String name) {
         return BookWords.loose(BETWEEN_DIGITS.matcher(TypedText.plain(name)).replaceAll("~"));
     }
 
