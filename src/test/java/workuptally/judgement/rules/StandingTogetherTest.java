@@ -154,6 +154,18 @@ class StandingTogetherTest {
         assertEquals("proposal-wrong-stream STOP", codes(book, FindingCode.PROPOSAL_WRONG_STREAM));
     }
 
+    /** A third of ethanol burns, whatever the pH; what is only saturated with a solvent does not (common practice). */
+    @ParameterizedTest
+    @CsvSource({"ethanol 33 %; water 67 %,3,proposal-wrong-stream HOLD", "ethanol 5 %; water 95 %,3,''"})
+    void waterWithAFifthOfSolventIsAskedAbout(String composition, String pH, String codes) {
+        SmallBook book = container("aqueous, acidic", "")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "100", "pH", pH, "Status", "kept")
+                .but("layers", "Composition", composition)
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.PROPOSAL_WRONG_STREAM));
+    }
+
     @Test
     void aContainerAboveItsFillTakesNoMore() {
         SmallBook book = container("aqueous, basic", "water 10.5 kg")
