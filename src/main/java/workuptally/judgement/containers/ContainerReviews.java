@@ -51,7 +51,7 @@ public final class ContainerReviews {
         this.ledgers = new ContainerAccount(book, tallies, substances).ledgers();
         this.runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
-        this.streams = new ContainerStreams(substances, runs);
+        this.streams = new ContainerStreams(substances, runs, book.limits().value(Limit.HALOGEN_LIMIT));
         this.carried = new CarriedMaterials(substances, runs);
         this.clashes = new ContainerClashes(reference.reactivity());
         this.hazards = new ContainerHazards(book, tallies, substances);
@@ -65,7 +65,10 @@ public final class ContainerReviews {
 
     private ContainerReview review(ContainerTally ledger) {
         String label = ledger.container().wasteStream();
-        ContainerLabel read = streams.ofContainer(label);
+        ContainerLabel said = streams.ofContainer(label);
+        Optional<String> contradicting =
+                streams.contradicting(said, ledger.then().grams());
+        ContainerLabel read = contradicting.isPresent() ? said.withUnreadName() : said;
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         List<Carried> present =
                 carried.ofContainer(label, read, ledger.then().grams().keySet());
@@ -96,6 +99,7 @@ public final class ContainerReviews {
         return new ContainerReview(
                 ledger,
                 clashes.within(present),
+                contradicting,
                 made(ledger, read),
                 proposals,
                 state,

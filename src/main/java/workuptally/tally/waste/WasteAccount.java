@@ -33,7 +33,6 @@ import workuptally.tally.layers.SolidOrigin;
 public final class WasteAccount {
     private static final String BY_VOLUME = "; mass by its volume (estimate)";
     private static final String NO_AMOUNT = "; amount not recorded: weigh it";
-    private static final String HALOGENATED = "halogenated";
     private static final String NO_RULE = "no rule for streams fits: ask first";
 
     private final Run run;
@@ -192,7 +191,7 @@ public final class WasteAccount {
                 name -> substances
                         .solvent(name)
                         .map(Solvent::halogenated)
-                        .orElseGet(() -> substances.material(name).is(HALOGENATED)));
+                        .orElseGet(() -> substances.material(name).is(MaterialClass.HALOGENATED)));
     }
 
     private double acidPercent(Ingredients mixture) {

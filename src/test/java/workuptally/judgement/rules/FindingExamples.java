@@ -520,6 +520,10 @@ final class FindingExamples {
                 Severity.STOP,
                 container("W1,halogenated solvents,10,400,1400,dichloromethane 900 g; sodium azide 100 g,2026-02-02"));
         add(
+                "container-content-differs",
+                Severity.HOLD,
+                container("W1,\"aqueous, acidic\",10,400,3400,water 2600 g; sodium hydroxide 400 g,2026-02-02"));
+        add(
                 "transfer-in-wrong-stream",
                 Severity.CHECK,
                 proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));

@@ -53,6 +53,7 @@ public record ProposalLine(
             Map.entry(FindingCode.TRANSFER_OF_GONE, "by the book no longer there"),
             Map.entry(FindingCode.TRANSFER_OF_REUSED, "said to be used again"),
             Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
+            Map.entry(FindingCode.CONTAINER_CONTENT_DIFFERS, "the container holds another stream than its label says"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
             Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
             Map.entry(FindingCode.MATERIAL_AMBIGUOUS, "its name is not certain: its reactivity is not judged"),
@@ -148,6 +149,7 @@ public record ProposalLine(
                 against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
             if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN
+                    || finding.code() == FindingCode.CONTAINER_CONTENT_DIFFERS
                     || finding.code() == FindingCode.CONTAINER_INCOMPATIBLE) {
                 review.book().transfers().stream()
                         .filter(t -> t.container().equals(finding.subject().container()))
