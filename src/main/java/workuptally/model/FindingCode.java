@@ -101,6 +101,7 @@ public enum FindingCode {
     CONTENT_CARRIED(Severity.NOTE),
     LAYER_HOLDS_PRODUCT(Severity.HOLD, "C18"),
     LAYER_WAITS(Severity.HOLD),
+    LAYER_LEFT_EARLY(Severity.HOLD),
     LAYERS_NOT_ASSAYED(Severity.HOLD),
     ROUTES_AGREE(Severity.NOTE, "C18"),
     ROUTES_DISAGREE(Severity.CHECK, "C18"),

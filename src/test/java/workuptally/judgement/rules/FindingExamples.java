@@ -474,6 +474,11 @@ final class FindingExamples {
                 "layers-not-assayed",
                 Severity.HOLD,
                 clean().with("assays", "HPLC,1.51", "TLC,1.51").with("assays", "HPLC,<0.10", "TLC,<0.10"));
+        add(
+                "layer-left-early",
+                Severity.HOLD,
+                clean().with("isolated", "96.9022,90.3358", "96.9022,")
+                        .with("layers", "63.11,,,kept", "63.11,,,released"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",

@@ -156,6 +156,23 @@ class StandingTogetherTest {
         assertEquals("proposal-incompatible STOP", codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
     }
 
+    /** Concentrated nitric acid and permanganate meet organic solvents with fire or explosion (Prudent Practices, table of incompatibles). */
+    @ParameterizedTest
+    @CsvSource({
+        "'aqueous, acidic',water 1500 g; nitric acid 1500 g,1-butanol 5.5 %; water 94.5 %,proposal-incompatible STOP",
+        "oxidisers,water 2500 g; potassium permanganate 500 g,tert-butyl methyl ether 1.3 %; water 98.7 %,proposal-incompatible STOP",
+        "'aqueous, acidic',water 2500 g; hydrogen chloride 100 g,ethyl acetate 7 %; water 93 %,''",
+        "'aqueous, acidic',water 2500 g; sulfuric acid 100 g,tetrahydrofuran 9 %; water 91 %,''"
+    })
+    void solventDissolvedInWaterMeetsAnOxidant(String stream, String contents, String composition, String codes) {
+        SmallBook book = container(stream, contents)
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "100", "pH", "2.5", "Status", "kept")
+                .but("layers", "Composition", composition)
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
+    }
+
     @ParameterizedTest
     @CsvSource({
         "'aqueous, neutral',proposal-wrong-stream STOP",

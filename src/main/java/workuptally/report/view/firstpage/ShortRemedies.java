@@ -50,6 +50,9 @@ final class ShortRemedies {
             Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
             Map.entry(FindingCode.FUNNEL_OVERFULL, "Use more loads or a larger funnel: %s"),
             Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
+            Map.entry(
+                    FindingCode.LAYER_LEFT_EARLY,
+                    "Left before its evidence: leave its container as it is, look for a sample: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
     /** What to do about entries that were not read, or that contradict each other. */
