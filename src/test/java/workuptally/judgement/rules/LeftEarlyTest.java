@@ -62,8 +62,7 @@ class LeftEarlyTest {
     @Test
     void whatIsThereIsKept() {
         assertEquals(
-                "layers-not-assayed",
-                codes(moved(washed("kept", ""), "30", "proposed").review()));
+                "layer-waits", codes(moved(washed("kept", ""), "30", "proposed").review()));
     }
 
     @ParameterizedTest
