@@ -44,6 +44,11 @@ public record Lot(
         from = List.copyOf(from);
     }
 
+    /** Heading of the cell where its mass was entered. */
+    public String weighing() {
+        return grossGrams.entered().isEmpty() && netGrams.entered().isPresent() ? "Net" : "Gross";
+    }
+
     /** The same product, assay and identity in a lot that is weighed, staged and made as in another row of it. */
     public Lot weighedAs(Lot first) {
         return new Lot(
