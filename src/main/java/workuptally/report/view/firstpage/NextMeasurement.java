@@ -162,8 +162,10 @@ public record NextMeasurement(String run, String test, String settles, double la
                             .add(new NextMeasurement(
                                     run.id(),
                                     candidate.settledBy(),
-                                    numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE
-                                            + "g is unaccounted; "
+                                    (closure.unaccountedGrams() > 0
+                                                    ? numbers.significant(closure.unaccountedGrams(), 2) + SPACE
+                                                            + "g is unaccounted; "
+                                                    : "")
                                             + candidate.place() + " may hold up to "
                                             + numbers.most(candidate.highGrams()) + SPACE + "g",
                                     0,
