@@ -57,6 +57,7 @@ import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
 import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionContradicted;
 import workuptally.judgement.rules.layers.CompositionIncomplete;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
@@ -161,6 +162,7 @@ public final class Rules {
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
+                new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
                 new AreaPercent(),
