@@ -55,35 +55,32 @@ public final class StatedDistillates {
         if (step.isEmpty() || composition(layer).isEmpty() || layer.massGrams().isEmpty()) {
             return List.of();
         }
-        Map<String, Double> taken = new LinkedHashMap<>();
-        flow.taken(step.get())
-                .parts()
-                .forEach((name, part) ->
-                        taken.merge(substances.material(name).main().name(), part.grams(), Double::sum));
+        Map<String, Double> grams = new LinkedHashMap<>();
+        flow.taken(step.get()).parts().forEach((name, part) -> grams.put(name, part.grams()));
+        Map<String, Double> taken = byFullName(grams);
         Map<String, Double> stated = stated(step.get());
         List<SolventMismatch> found = new ArrayList<>();
         double organic = taken.entrySet().stream()
                 .filter(e -> substances.isOrganicSolvent(e.getKey()))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
-        taken.forEach((name, grams) -> {
+        taken.forEach((name, mass) -> {
             boolean halogenated =
                     substances.solvent(name).filter(s -> s.halogenated()).isPresent();
             if (halogenated
                     && !stated.containsKey(name)
-                    && 100 * grams > halogenLimitPercent * organic
-                    && grams > takenOverBefore(step.get(), name)) {
-                found.add(new SolventMismatch(name, 0, grams));
+                    && 100 * mass > halogenLimitPercent * organic
+                    && mass > takenOverBefore(step.get(), name)) {
+                found.add(new SolventMismatch(name, 0, mass));
             }
         });
-        if (step.get().added().material().isBlank()) {
-            composition(layer).stream()
-                    .map(part -> substances.material(part.substance()).main().name())
-                    .distinct()
-                    .filter(name -> substances.isOrganicSolvent(name) && taken.containsKey(name))
-                    .filter(name -> stated.get(name) > most(taken.get(name)))
-                    .forEach(name -> found.add(new SolventMismatch(name, stated.get(name), taken.get(name))));
-        }
+        Map<String, Double> brought = byFullName(flow.broughtGrams());
+        composition(layer).stream()
+                .map(part -> substances.material(part.substance()).main().name())
+                .distinct()
+                .filter(name -> substances.isOrganicSolvent(name) && brought.containsKey(name))
+                .filter(name -> stated.get(name) > most(brought.get(name)))
+                .forEach(name -> found.add(new SolventMismatch(name, stated.get(name), brought.get(name))));
         return found;
     }
 
@@ -101,9 +98,16 @@ public final class StatedDistillates {
         return steps.indexOf(one) < steps.indexOf(other);
     }
 
+    private Map<String, Double> byFullName(Map<String, Double> grams) {
+        Map<String, Double> byName = new LinkedHashMap<>();
+        grams.forEach(
+                (name, mass) -> byName.merge(substances.material(name).main().name(), mass, Double::sum));
+        return byName;
+    }
+
     /** Rinses of flasks and funnels are often not written down. */
-    private double most(double takenGrams) {
-        return (1 + substances.value(Threshold.COMPOSITION_EXCESS) / 100) * takenGrams;
+    private double most(double broughtGrams) {
+        return (1 + substances.value(Threshold.COMPOSITION_EXCESS) / 100) * broughtGrams;
     }
 
     private Map<String, Double> stated(Step step) {

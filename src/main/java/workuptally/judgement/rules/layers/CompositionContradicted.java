@@ -34,7 +34,7 @@ public final class CompositionContradicted implements RunRule {
     }
 
     private static void add(Layer layer, SolventMismatch mismatch, FindingList findings) {
-        Figure taken = Figure.digits(mismatch.takenGrams(), 3, "g");
+        Figure taken = Figure.digits(mismatch.wentInGrams(), 3, "g");
         findings.add(
                 FindingCode.COMPOSITION_CONTRADICTED,
                 mismatch.isLeftOut() ? Severity.HOLD : Severity.CHECK,
@@ -46,7 +46,7 @@ public final class CompositionContradicted implements RunRule {
                                 mismatch.solvent(),
                                 taken)
                         : Phrase.of(
-                                "the composition of {} makes {} of {}, about {} of it was there",
+                                "the composition of {} makes {} of {}, about {} of it went into the run",
                                 layer.label(),
                                 Figure.digits(mismatch.statedGrams(), 3, "g"),
                                 mismatch.solvent(),
