@@ -71,8 +71,7 @@ public final class ContainerReviews {
                 streams.contradicting(said, ledger.then().grams());
         ContainerLabel read = contradicting.isPresent() ? said.withUnreadName() : said;
         double limit = book.limits().value(Limit.CONTAINER_FILL);
-        List<Carried> present =
-                carried.ofContainer(label, read, ledger.then().grams().keySet());
+        List<Carried> present = carried.ofContainer(label, read, ledger.then().grams());
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
         Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();

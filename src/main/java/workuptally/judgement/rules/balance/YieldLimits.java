@@ -47,7 +47,7 @@ public final class YieldLimits implements RunRule {
                         Phrase.of("an assay of lot {}", String.join(", ", product.lots())),
                         "Y = m·w / m(theory)",
                         Phrase.of("Assay the lot; until then it stays out of the means of the week."));
-            } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
+            } else if (product.isAboveAll(factor) && tally.run().kind() != Run.Kind.RESOLUTION) {
                 findings.add(
                         FindingCode.YIELD_ABOVE_100,
                         Severity.STOP,
