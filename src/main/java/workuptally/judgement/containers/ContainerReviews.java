@@ -14,6 +14,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.waste.ContainerLabel;
 import workuptally.tally.HeldOnCake;
 import workuptally.tally.RunTally;
+import workuptally.tally.UnassayedSolids;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
 import workuptally.tally.containers.ContainerAddition;
@@ -94,6 +95,7 @@ public final class ContainerReviews {
                     streams.names(incoming, addition, read),
                     met,
                     cakes(addition),
+                    unassayedSolids(addition),
                     after,
                     limit,
                     crosses);
@@ -119,6 +121,15 @@ public final class ContainerReviews {
     private List<HeldOnCake> cakes(ContainerAddition addition) {
         return Optional.ofNullable(runs.get(addition.transfer().run())).map(HeldOnCake::of).orElse(List.of()).stream()
                 .filter(cake -> addition.transfer().layers().contains(cake.cake()))
+                .toList();
+    }
+
+    private List<String> unassayedSolids(ContainerAddition addition) {
+        return Optional.ofNullable(runs.get(addition.transfer().run()))
+                .map(UnassayedSolids::of)
+                .orElse(List.of())
+                .stream()
+                .filter(addition.transfer().layers()::contains)
                 .toList();
     }
 

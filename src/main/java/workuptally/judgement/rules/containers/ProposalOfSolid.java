@@ -17,8 +17,8 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.HeldOnCake;
 
-/** A proposal for a drying cake that may hold more product than a layer may, while the balance of its run is open. */
-public final class ProposalOfCake implements ProposalRule {
+/** A proposal for a drying cake that may hold more product than a layer may, or for a solid that nobody assayed, while the balance of its run is open. */
+public final class ProposalOfSolid implements ProposalRule {
 
     @Override
     public List<FindingCode> codes() {
@@ -37,6 +37,9 @@ public final class ProposalOfCake implements ProposalRule {
                         .toList();
                 if (!holding.isEmpty()) {
                     add(findings, fit, holding, limitPercent);
+                }
+                if (!fit.unassayedSolids().isEmpty()) {
+                    unassayed(findings, fit, String.join(", ", fit.unassayedSolids()));
                 }
             }
         }
@@ -64,5 +67,19 @@ public final class ProposalOfCake implements ProposalRule {
                 Phrase.of(
                         "Rinse {} with a little solvent and weigh what that brings.",
                         cakes.stream().map(HeldOnCake::cake).collect(Collectors.joining(", "))));
+    }
+
+    private static void unassayed(FindingList findings, ProposalFit fit, String labels) {
+        findings.add(
+                FindingCode.PROPOSAL_EVIDENCE_OPEN,
+                Severity.HOLD,
+                fit.addition().transfer().row().at("Layer"),
+                Phrase.of(
+                        "{}; nobody assayed {}, and the balance of its run does not close",
+                        ProposalWords.title(fit),
+                        labels),
+                Phrase.of("a solid that was assayed, or a balance that closes"),
+                FindingList.PRACTICE,
+                Phrase.of("Wash {} with a solvent of the product and weigh or assay what that brings.", labels));
     }
 }
