@@ -21,7 +21,7 @@ final class EveryFigureIsRead {
 
     /** Columns that say what a row is about, for people, and no account uses. */
     private static final Set<String> DESCRIPTIONS = Set.of(
-            "AtomicWeight.element",
+            "AtomicWeightRow.element",
             "DryForm.character",
             "DryForm.formula",
             "DryForm.molarMassGramsPerMole",

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import workuptally.reference.substances.Solvent;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.ReferenceTable;
 
 /**
@@ -110,7 +110,7 @@ class EveryColumnIsReadTest {
             return Optional.of(with(text, table, index, text.rows().get(0), "local", folder));
         }
         List<String> row = text.rows().stream()
-                .filter(r -> !r.get(index).equals(Cells.NONE))
+                .filter(r -> !r.get(index).equals(ReferenceCells.NONE))
                 .findFirst()
                 .orElse(text.rows().get(0));
         for (List<String> other : text.rows()) {

@@ -29,7 +29,7 @@ import workuptally.reference.solutions.AqueousDensity;
 import workuptally.reference.solutions.PartitionRow;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
 import workuptally.reference.substances.MaterialRow;
@@ -160,7 +160,7 @@ class TablesTest {
     void abridgedAtomicWeightsLieInThePublishedValueOrInterval() {
         ReferenceTable table = REFERENCE.table("atomic-weights").orElseThrow();
         for (int i = 0; i < table.rows().size(); i++) {
-            AtomicWeight row = REFERENCE.atomicWeights().get(i);
+            AtomicWeightRow row = REFERENCE.atomicWeights().get(i);
             String published = column(table, "published value (g/mol)").get(i);
             if (published.equals("-")) {
                 double low =

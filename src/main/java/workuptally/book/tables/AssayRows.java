@@ -30,7 +30,7 @@ public final class AssayRows {
     }
 
     /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */
-    private static String sample(String typed, RunParts run) {
+    private static String sample(String typed, RunAssembly run) {
         List<String> labels = run.knows(typed) ? List.of(typed) : run.spelling(LabelsText.read(typed, run::knows));
         boolean composite =
                 labels.size() > 1 && (typed.contains("+") || labels.stream().allMatch(run::knows));
@@ -41,7 +41,7 @@ public final class AssayRows {
                 : run.spelling(labels.size() == 1 ? labels.get(0) : typed);
     }
 
-    private static Assay assay(TableRow row, String sample, RunParts run) {
+    private static Assay assay(TableRow row, String sample, RunAssembly run) {
         ResultUnit unit = resultUnit(row);
         Optional<Assay.Method> method = row.method("Method");
         return new Assay(

@@ -13,7 +13,7 @@ public final class ChargeRows {
         RowsOfRuns.read(rows, runs, ChargeRows::read, (row, run) -> run.charges.add(unread(row)));
     }
 
-    private static boolean read(TableRow row, RunParts run) {
+    private static boolean read(TableRow row, RunAssembly run) {
         Optional<String> material = row.label("Material");
         material.ifPresent(m -> run.charges.add(charge(row, m)));
         return material.isPresent() || TotalRow.isNamed(RowsOfRuns.plain(row, "Material"));

@@ -60,7 +60,7 @@ public final class LotRows {
     }
 
     /** False where the row is left out. */
-    private boolean read(TableRow row, String label, RunParts run) {
+    private boolean read(TableRow row, String label, RunAssembly run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -85,7 +85,7 @@ public final class LotRows {
         return true;
     }
 
-    private static boolean isOtherProduct(TableRow row, String label, RunParts run) {
+    private static boolean isOtherProduct(TableRow row, String label, RunAssembly run) {
         Optional<Product> product = run.product(row.text("Product"));
         return product.isPresent()
                 && run.lots.stream()
@@ -95,7 +95,7 @@ public final class LotRows {
     }
 
     /** True where the row of another product repeats the weighing of the lot or leaves it blank; else the row is left out and said. */
-    private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunParts run) {
+    private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunAssembly run) {
         List<String> differ = new ArrayList<>();
         note(differ, "Gross", first.grossGrams(), other.grossGrams());
         note(differ, "Tare", first.tareGrams(), other.tareGrams());
@@ -129,7 +129,7 @@ public final class LotRows {
         }
     }
 
-    private Lot lot(TableRow row, String label, RunParts run) {
+    private Lot lot(TableRow row, String label, RunAssembly run) {
         Field tare = row.number("Tare");
         return new Lot(
                 run.lot(label).map(Lot::label).orElse(label),
@@ -150,7 +150,7 @@ public final class LotRows {
     }
 
     /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
-    private LotIdentity identity(TableRow row, RunParts run) {
+    private LotIdentity identity(TableRow row, RunAssembly run) {
         String typed = row.text("Identity by");
         String product = row.text("Product");
         IdentityWords.Read read = IdentityWords.read(
@@ -181,7 +181,7 @@ public final class LotRows {
                 "Name what shows it alone, the rest under Notes, and run again; " + meanwhile);
     }
 
-    private static String product(TableRow row, RunParts run) {
+    private static String product(TableRow row, RunAssembly run) {
         String typed = row.text("Product");
         Optional<Product> product = run.product(typed);
         if (product.isEmpty()) {

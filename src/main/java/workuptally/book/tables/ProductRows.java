@@ -30,7 +30,7 @@ public final class ProductRows {
     }
 
     /** A form may name a product of a later row. */
-    private static void checkForm(TableRow row, String name, RunParts run) {
+    private static void checkForm(TableRow row, String name, RunAssembly run) {
         String other = row.text("Form of");
         if (!other.isEmpty()
                 && run.product(other)
@@ -46,7 +46,7 @@ public final class ProductRows {
         }
     }
 
-    private static void read(TableRow row, String name, RunParts run) {
+    private static void read(TableRow row, String name, RunAssembly run) {
         if (run.products.stream().anyMatch(p -> p.name().equalsIgnoreCase(name))) {
             row.report(
                     FindingCode.PRODUCT_DUPLICATE,
@@ -75,7 +75,7 @@ public final class ProductRows {
                 row.place()));
     }
 
-    private static List<SkeletonPart> skeleton(TableRow row, RunParts run) {
+    private static List<SkeletonPart> skeleton(TableRow row, RunAssembly run) {
         List<SkeletonPart> skeleton = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         for (NamedNumber part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {

@@ -22,7 +22,7 @@ public final class RunRows {
             return; // adds up others
         }
         row.belongsTo(id);
-        Optional<RunParts> earlier = runs.findSame(id);
+        Optional<RunAssembly> earlier = runs.findSame(id);
         if (earlier.isPresent()) {
             row.report(
                     FindingCode.RUN_DUPLICATE,
@@ -54,10 +54,10 @@ public final class RunRows {
                 List.of(),
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
-        RunParts.StatusEntry entry = blank ? RunParts.StatusEntry.BLANK : RunParts.StatusEntry.UNREAD;
-        runs.add(new RunParts(
+        RunAssembly.StatusEntry entry = blank ? RunAssembly.StatusEntry.BLANK : RunAssembly.StatusEntry.UNREAD;
+        runs.add(new RunAssembly(
                 head,
-                status.isPresent() ? RunParts.StatusEntry.TYPED : entry,
+                status.isPresent() ? RunAssembly.StatusEntry.TYPED : entry,
                 () -> row.report(
                         FindingCode.RUN_STATUS_CONTRADICTED,
                         Severity.HOLD,

@@ -23,9 +23,9 @@ import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -178,7 +178,7 @@ final class PortionHazards {
 
     /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
-        boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
             double percent = percents.entrySet().stream()
                     .filter(p -> p.getKey().equalsIgnoreCase(material.written()))

@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Solute of washes and quenches: protons it gives or takes and gas it can set free.
@@ -50,7 +50,7 @@ public record Solute(
         sources = List.copyOf(sources);
     }
 
-    static Solute of(Cells row) throws IllegalReferenceException {
+    static Solute of(ReferenceCells row) throws IllegalReferenceException {
         return new Solute(
                 row.text("name"),
                 row.list("aliases"),
@@ -95,7 +95,7 @@ public record Solute(
         /** Takes protons without gas, as far as its pKa reaches. */
         WEAK_BASE;
 
-        static Optional<Behaviour> of(Cells row) throws IllegalReferenceException {
+        static Optional<Behaviour> of(ReferenceCells row) throws IllegalReferenceException {
             Optional<String> word = row.oneOf(
                     "behaviour",
                     "strong acid",

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Aqueous wash or quench: strength and density at 20 °C, protons it can give or take, gas.
@@ -48,7 +48,7 @@ public record Wash(
         sources = List.copyOf(sources);
     }
 
-    static Wash of(Cells row) throws IllegalReferenceException {
+    static Wash of(ReferenceCells row) throws IllegalReferenceException {
         return new Wash(
                 row.text("key"),
                 row.text("name"),

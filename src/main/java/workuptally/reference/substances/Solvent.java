@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Solvent with the properties a workup needs. Hazard statements are the EU harmonised ones; none listed does not mean no hazard.
@@ -78,7 +78,7 @@ public record Solvent(
                 .isPresent();
     }
 
-    private static Optional<String> flashPoint(Cells row) throws IllegalReferenceException {
+    private static Optional<String> flashPoint(ReferenceCells row) throws IllegalReferenceException {
         Optional<String> cell = row.optionalText(FLASH_POINT);
         if (cell.filter(point -> !FLASH_POINT_CELL.matcher(point).matches()).isPresent()) {
             throw row.wrong(FLASH_POINT, cell.get(), "a number, < and a number, none, or -");
@@ -86,7 +86,7 @@ public record Solvent(
         return cell;
     }
 
-    static Solvent of(Cells row) throws IllegalReferenceException {
+    static Solvent of(ReferenceCells row) throws IllegalReferenceException {
         return new Solvent(
                 row.text("key"),
                 row.text("name"),
@@ -123,7 +123,7 @@ public record Solvent(
      */
     public record Density(
             double gramsPerMillilitre, OptionalDouble changePerKelvin, List<String> sources, Basis basis) {
-        static Density of(Cells row) throws IllegalReferenceException {
+        static Density of(ReferenceCells row) throws IllegalReferenceException {
             return new Density(
                     row.number("density at 20 C (g/mL)", 0.3, 5),
                     row.optionalNumber("density change per kelvin (g/mL/K)", -0.01, 0.01),
@@ -147,7 +147,7 @@ public record Solvent(
             OptionalDouble waterInSolventMassPercent,
             List<String> sources,
             Basis basis) {
-        static WaterMixing of(Cells row) throws IllegalReferenceException {
+        static WaterMixing of(ReferenceCells row) throws IllegalReferenceException {
             return new WaterMixing(
                     Miscibility.of(row),
                     massPercent(row, "solubility in water (mass %)"),
@@ -156,7 +156,7 @@ public record Solvent(
                     row.basis("solubility basis"));
         }
 
-        private static OptionalDouble massPercent(Cells row, String column) throws IllegalReferenceException {
+        private static OptionalDouble massPercent(ReferenceCells row, String column) throws IllegalReferenceException {
             return row.raw(column).equals("miscible") ? OptionalDouble.empty() : row.optionalNumber(column, 0, 100);
         }
     }
@@ -170,7 +170,7 @@ public record Solvent(
         /** Hardly. */
         NO;
 
-        static Miscibility of(Cells row) throws IllegalReferenceException {
+        static Miscibility of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("water miscible");
             return switch (cell) {
                 case "yes" -> YES;
@@ -194,7 +194,7 @@ public record Solvent(
      */
     public record Antoine(
             double a, double b, double c, double fromCelsius, double toCelsius, List<String> sources, Basis basis) {
-        static Optional<Antoine> of(Cells row) throws IllegalReferenceException {
+        static Optional<Antoine> of(ReferenceCells row) throws IllegalReferenceException {
             if (row.optionalText("antoine A").isEmpty()) {
                 return Optional.empty();
             }

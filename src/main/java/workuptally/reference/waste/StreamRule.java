@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * When a layer suggests a waste stream: every condition that is set has to hold. Local rules and the waste officer decide.
@@ -52,7 +52,7 @@ public record StreamRule(
         sources = List.copyOf(sources);
     }
 
-    static StreamRule of(Cells row) throws IllegalReferenceException {
+    static StreamRule of(ReferenceCells row) throws IllegalReferenceException {
         return new StreamRule(
                 row.text("key"),
                 (int) row.number("priority", 1, 999),
@@ -122,7 +122,7 @@ public record StreamRule(
      * @param above it has to lie above this
      */
     public record AskedPh(Optional<Boolean> known, OptionalDouble below, OptionalDouble above) {
-        private static AskedPh of(Cells row) throws IllegalReferenceException {
+        private static AskedPh of(ReferenceCells row) throws IllegalReferenceException {
             return new AskedPh(
                     row.oneOf("pH", "known", "unknown").map("known"::equals),
                     row.optionalNumber("pH below", -2, 16),

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.NamedTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 import workuptally.reference.words.WordGuess;
 
@@ -58,7 +58,7 @@ public final class WasteStreams {
                 files.get(KnownTable.STREAM_RULES).each(StreamRule::of),
                 files.get(KnownTable.STREAM_WORDS).each(StreamWords::of));
         for (KnownTable table : List.of(KnownTable.STREAM_RULES, KnownTable.STREAM_WORDS)) {
-            for (Cells row : files.get(table).rows()) {
+            for (ReferenceCells row : files.get(table).rows()) {
                 if (streams.find(row.raw("stream")).isEmpty()) {
                     throw row.wrong("stream", row.raw("stream"), "a key of waste-streams.csv");
                 }

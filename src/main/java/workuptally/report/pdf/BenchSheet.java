@@ -17,7 +17,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.pdf.pictures.LayerMaps;
+import workuptally.report.pdf.pictures.RunMaps;
 import workuptally.report.view.labels.LabelText;
 import workuptally.report.view.labels.PlannedLabels;
 import workuptally.tally.bench.Plan;
@@ -113,7 +113,7 @@ public final class BenchSheet {
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
         blocks.add(look.subheading("Where the layers go"));
-        blocks.addAll(new LayerMaps(look, run).blocks());
+        blocks.addAll(new RunMaps(look, run).blocks());
         blocks.addAll(parts.funnels());
         // what is to be said of a portion as a whole stands on its label
         blocks.addAll(new HazardBlocks(look)

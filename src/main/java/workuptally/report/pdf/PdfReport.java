@@ -60,12 +60,12 @@ public final class PdfReport {
         section(flow, second);
         if (!review.runs().isEmpty()
                 && !(onOnePage
-                        && fits(flow, new RunPart(look, review, review.runs().get(0), places).blocks()))) {
+                        && fits(flow, new RunBlocks(look, review, review.runs().get(0), places).blocks()))) {
             flow.turn();
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunPart(look, review, run, places).blocks());
+            flow.addTogether(new RunBlocks(look, review, run, places).blocks());
             flow.closeSection();
         }
         section(flow, new SeriesPage(look, review, places).blocks());

@@ -10,10 +10,10 @@ import workuptally.measure.MeasuredValue;
 
 /** What a lot holds: its products, and every other substance with an assay row. */
 public final class LotContents {
-    private final Contents contents;
-    private final MolarMasses molarMasses;
+    private final ContentsAccount contents;
+    private final MolarMassAccount molarMasses;
 
-    public LotContents(Contents contents, MolarMasses molarMasses) {
+    public LotContents(ContentsAccount contents, MolarMassAccount molarMasses) {
         this.contents = contents;
         this.molarMasses = molarMasses;
     }

@@ -22,9 +22,9 @@ public final class MoleRatios {
     private final Run run;
     private final Readings readings;
     private final InstrumentUncertainty uncertainty;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
 
-    public MoleRatios(Run run, Readings readings, Limits limits, MolarMasses molarMasses) {
+    public MoleRatios(Run run, Readings readings, Limits limits, MolarMassAccount molarMasses) {
         this.run = run;
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);

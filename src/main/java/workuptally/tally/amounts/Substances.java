@@ -23,7 +23,7 @@ import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.ClassBehaviour;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
@@ -66,7 +66,7 @@ public final class Substances {
         this.reference = reference;
         this.materials = materials;
         Map<String, AtomicMass> elements = new LinkedHashMap<>();
-        for (AtomicWeight weight : reference.atomicWeights()) {
+        for (AtomicWeightRow weight : reference.atomicWeights()) {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
         }
         this.atomicWeights = AtomicWeights.of(elements);

@@ -28,11 +28,11 @@ public final class TheoryAccount {
     private static final double HALF = 0.5;
 
     private final Readings readings;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final Substances substances;
     private final Omissions omissions;
 
-    public TheoryAccount(Readings readings, MolarMasses molarMasses, Substances substances, Omissions omissions) {
+    public TheoryAccount(Readings readings, MolarMassAccount molarMasses, Substances substances, Omissions omissions) {
         this.substances = substances;
         this.readings = readings;
         this.molarMasses = molarMasses;

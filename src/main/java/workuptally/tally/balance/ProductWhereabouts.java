@@ -19,7 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
@@ -45,7 +45,7 @@ public final class ProductWhereabouts implements Whereabouts {
     private final Optional<Theory> theory;
     private final Found found;
     private final List<LotTally> lots;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
 
     public ProductWhereabouts(
             Run run,
@@ -54,7 +54,7 @@ public final class ProductWhereabouts implements Whereabouts {
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
-            MolarMasses molarMasses) {
+            MolarMassAccount molarMasses) {
         this.run = run;
         this.substances = substances;
         this.layers = portions.layers();

@@ -31,10 +31,10 @@ import workuptally.tally.bench.Plan.PlannedStep;
 import workuptally.tally.bench.Plan.Weighing;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.IdentityAccount;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUpAccount;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
@@ -54,7 +54,7 @@ public final class PlanAccount {
     private final CakeContents drying;
     private final WasteAccount waste;
     private final LayerMakeUpAccount names;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final ExtractionSplitAccount splits;
 
     public PlanAccount(
@@ -75,7 +75,7 @@ public final class PlanAccount {
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow, amounts);
         this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUpAccount(substances, flow);
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.splits = new ExtractionSplitAccount(run, substances, flow);
     }
 
@@ -205,7 +205,7 @@ public final class PlanAccount {
         return charged > 0 && reactants > 0
                 ? materials
                         .withoutReactants(mixture)
-                        .plus(Ingredients.of(Materials.REACTANTS, grams * reactants / charged, reactants))
+                        .plus(Ingredients.of(IngredientAccount.REACTANTS, grams * reactants / charged, reactants))
                 : mixture;
     }
 

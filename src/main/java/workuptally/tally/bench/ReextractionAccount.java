@@ -22,11 +22,11 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerBuffers;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 import workuptally.tally.layers.ProductInWater;
 
@@ -40,7 +40,7 @@ public final class ReextractionAccount {
 
     private final Run run;
     private final LayerGraph graph;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Substances substances;
     private final List<ChargeAmount> amounts;
     private final List<LayerTally> layers;
@@ -57,7 +57,7 @@ public final class ReextractionAccount {
             LayerFlow flow) {
         this.run = run;
         this.graph = graph;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.substances = substances;
         this.amounts = amounts;
         this.layers = layers;

@@ -12,7 +12,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.ContentsAccount;
 
 /**
  * Bounds what layers hold that were assayed by themselves, without a volume of their own, and then combined: the whole is nowhere stronger
@@ -21,9 +21,9 @@ import workuptally.tally.amounts.Contents;
 final class CombinedContents {
     private final Run run;
     private final LayerGraph graph;
-    private final Contents contents;
+    private final ContentsAccount contents;
 
-    CombinedContents(Run run, LayerGraph graph, Contents contents) {
+    CombinedContents(Run run, LayerGraph graph, ContentsAccount contents) {
         this.run = run;
         this.graph = graph;
         this.contents = contents;

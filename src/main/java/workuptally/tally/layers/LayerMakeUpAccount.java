@@ -173,7 +173,7 @@ public final class LayerMakeUpAccount {
 
     /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */
     public String fullName(String component) {
-        return new Materials(substances)
+        return new IngredientAccount(substances)
                 .solventName(component)
                 .or(() -> Optional.of(component)
                         .filter(c -> substances.dryingAgent(c).isEmpty())

@@ -26,7 +26,7 @@ public record PartitionModel(
     private static final double NEUTRAL_PH = 7;
 
     /** The model of a product in a solvent; empty without P or log P, and for an acid or base without pKa. */
-    public static Optional<PartitionModel> of(Product product, String solvent, Materials materials) {
+    public static Optional<PartitionModel> of(Product product, String solvent, IngredientAccount materials) {
         Product.Character character = product.character().orElse(Product.Character.NEUTRAL);
         Optional<Double> pKa = product.pKa().entered().map(Entered::value);
         if (character != Product.Character.NEUTRAL && pKa.isEmpty()) {

@@ -68,7 +68,7 @@ final class MistypedWords {
         return Optional.of(new Hypothesis(
                 Changes.ofUnit(charge.row(), meant),
                 UsualSlip.MILLILITRES_FOR_GRAMS,
-                List.of(charge.row().at("Actual unit"), charge.row().at(Headings.ACTUAL_AMOUNT)),
+                List.of(charge.row().at("Actual unit"), charge.row().at(EntryHeadings.ACTUAL_AMOUNT)),
                 charge.row(),
                 "unit of " + charge.material(),
                 number + " " + actual.get().unitAsTyped(),

@@ -24,9 +24,9 @@ import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.balance.MassBalance;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 
 /**
  * Mass metrics of a run. Per mass of product by assay in the crude, else in what was purified from it;
@@ -39,14 +39,14 @@ public final class MetricsAccount {
     private final Run run;
     private final Readings readings;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Omissions omissions;
 
     public MetricsAccount(Run run, Readings readings, Substances substances, Omissions omissions) {
         this.run = run;
         this.readings = readings;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.omissions = omissions;
     }
 
@@ -85,7 +85,7 @@ public final class MetricsAccount {
         for (LayerTally layer : layers) {
             if (isReused(layer)) {
                 reused += layer.massGrams().map(MeasuredValue::value).orElse(0.0);
-                reusedWater += flow.portion(layer.label()).grams(Materials.WATER);
+                reusedWater += flow.portion(layer.label()).grams(IngredientAccount.WATER);
             }
         }
         boolean separation = run.kind() == Run.Kind.SEPARATION;
@@ -153,7 +153,7 @@ public final class MetricsAccount {
         }
         mixture.parts().forEach((name, part) -> {
             double share = Math.min(1, part.grams() / total);
-            if (name.equals(Materials.WATER)) {
+            if (name.equals(IngredientAccount.WATER)) {
                 waters.add(grams.times(share));
             } else if (substances.isOrganicSolvent(name) && !reagentItself) {
                 solvents.add(grams.times(share));

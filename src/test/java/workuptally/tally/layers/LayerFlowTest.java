@@ -77,10 +77,10 @@ class LayerFlowTest {
                         "A1")
                 .row("layers", "Layer", "P0", "Phase", "solid", "Net", "390", "Status", "kept");
         LayerFlow flow = flow(book);
-        assertEquals(260, flow.portion("H1").grams(Materials.WATER), 1);
-        assertEquals(340, flow.portion("P0").grams(Materials.WATER), 1);
+        assertEquals(260, flow.portion("H1").grams(IngredientAccount.WATER), 1);
+        assertEquals(340, flow.portion("P0").grams(IngredientAccount.WATER), 1);
         LayerFlow unweighed = flow(book.but("layers", "Net", ""));
-        assertEquals(600, unweighed.portion("H1").grams(Materials.WATER), 1e-9);
+        assertEquals(600, unweighed.portion("H1").grams(IngredientAccount.WATER), 1e-9);
     }
 
     @Test

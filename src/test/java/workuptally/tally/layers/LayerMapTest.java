@@ -118,7 +118,7 @@ class LayerMapTest {
     void hydrideIsGoneAfterANegativeTest() {
         assertTrue(quenched("not done").containsKey("sodium borohydride"));
         assertFalse(quenched("negative").containsKey("sodium borohydride"));
-        assertTrue(quenched("negative").containsKey(Materials.QUENCHED));
+        assertTrue(quenched("negative").containsKey(IngredientAccount.QUENCHED));
     }
 
     @Test

@@ -24,10 +24,10 @@ import workuptally.model.Severity;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /**
@@ -159,7 +159,7 @@ public record LabelText(String name, String contents, String hazards, String def
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
     private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
         Map<String, Double> now = new LinkedHashMap<>();
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()
