@@ -79,7 +79,7 @@ final class ExplainCommand implements Callable<Integer> {
                 && figure.filter(word -> !ExplainedRun.isKind(word)).isPresent()) {
             throw unknownFigure();
         }
-        out.println((chosen.id() + "  " + chosen.tally().run().reaction()).stripTrailing());
+        out.println((chosen.id() + "  " + chosen.tally().run().head().reaction()).stripTrailing());
         out.println();
         ExplanationScreen screen = new ExplanationScreen(out);
         figures.forEach(screen::print);

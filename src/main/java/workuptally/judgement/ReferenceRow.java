@@ -45,7 +45,7 @@ final class ReferenceRow {
         if (row instanceof Wash wash) {
             return line(
                     "density of " + wash.name(),
-                    number(wash.densityGramsPerMillilitre()),
+                    number(wash.concentration().densityGramsPerMillilitre()),
                     "g/mL at 20 °C",
                     wash.sources(),
                     row,

@@ -12,13 +12,10 @@ import java.util.Optional;
  * @param stage crude, crop or purified, if readable
  * @param from labels of layers or lots it came from; empty if not stated
  * @param vessel vessel
- * @param grossGrams vessel and contents, g
- * @param tareGrams vessel alone, g
- * @param netGrams net mass typed instead, g
+ * @param weighing how it was weighed
  * @param assayPercent assay, % w/w; {@code BELOW} is an upper limit
  * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
  * @param identity what is entered as evidence of identity
- * @param secondWeighingGrams gross of a second weighing, g
  * @param statedYieldPercent yield as the chemist typed it, %; only compared
  * @param notes free text
  * @param row its row
@@ -29,13 +26,10 @@ public record Lot(
         Optional<Stage> stage,
         List<String> from,
         String vessel,
-        Field grossGrams,
-        Field tareGrams,
-        Field netGrams,
+        Weighing weighing,
         Field assayPercent,
         Field relativeStandardUncertaintyPercent,
         LotIdentity identity,
-        Field secondWeighingGrams,
         Field statedYieldPercent,
         String notes,
         RowPlace row) {
@@ -52,13 +46,10 @@ public record Lot(
                 first.stage,
                 first.from,
                 first.vessel,
-                first.grossGrams,
-                first.tareGrams,
-                first.netGrams,
+                first.weighing,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
                 identity,
-                first.secondWeighingGrams,
                 statedYieldPercent,
                 notes,
                 row);
@@ -72,17 +63,24 @@ public record Lot(
                 stage,
                 layers,
                 vessel,
-                grossGrams,
-                tareGrams,
-                netGrams,
+                weighing,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
                 identity,
-                secondWeighingGrams,
                 statedYieldPercent,
                 notes,
                 row);
     }
+
+    /**
+     * How a lot was weighed.
+     *
+     * @param grossGrams vessel and contents, g
+     * @param tareGrams vessel alone, g
+     * @param netGrams net mass typed instead, g
+     * @param secondGrossGrams gross of a second weighing, g
+     */
+    public record Weighing(Field grossGrams, Field tareGrams, Field netGrams, Field secondGrossGrams) {}
 
     /** Stage of a lot. */
     public enum Stage {

@@ -33,7 +33,7 @@ final class EveryFigureIsRead {
             "PartitionRow.temperatureCelsius",
             "ReactivityGroup.definition",
             "ReactivityGroup.name",
-            "Solvent.statements",
+            "Hazards.statements",
             "Wash.caution");
 
     private EveryFigureIsRead() {}

@@ -76,9 +76,18 @@ class EveryColumnIsReadTest {
     /** A solvent is equal by its key alone; its parts are not. */
     private static List<Object> all(Solvent s) {
         List<Object> parts = new ArrayList<>(List.of(s.key(), s.name(), s.aliases(), s.cas(), s.formula()));
-        parts.addAll(List.of(s.molarMassGramsPerMole(), s.density(), s.boilingPointCelsius(), s.flashPoint()));
-        parts.addAll(List.of(s.waterMixing(), s.antoine(), s.halogenated(), s.peroxideFormer(), s.peroxideClass()));
-        parts.addAll(List.of(s.statements(), s.note(), s.sources(), s.basis()));
+        parts.addAll(List.of(
+                s.molarMassGramsPerMole(),
+                s.density(),
+                s.volatility().boilingPointCelsius(),
+                s.hazards().flashPoint()));
+        parts.addAll(List.of(
+                s.waterMixing(),
+                s.volatility().antoine(),
+                s.hazards().halogenated(),
+                s.hazards().peroxideFormer(),
+                s.hazards().peroxideClass()));
+        parts.addAll(List.of(s.hazards().statements(), s.note(), s.sources(), s.basis()));
         return parts;
     }
 

@@ -97,10 +97,14 @@ public final class LotRows {
     /** True where the row of another product repeats the weighing of the lot or leaves it blank; else the row is left out and said. */
     private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunAssembly run) {
         List<String> differ = new ArrayList<>();
-        note(differ, "Gross", first.grossGrams(), other.grossGrams());
-        note(differ, "Tare", first.tareGrams(), other.tareGrams());
-        note(differ, "Net", first.netGrams(), other.netGrams());
-        note(differ, "Second weighing", first.secondWeighingGrams(), other.secondWeighingGrams());
+        note(differ, "Gross", first.weighing().grossGrams(), other.weighing().grossGrams());
+        note(differ, "Tare", first.weighing().tareGrams(), other.weighing().tareGrams());
+        note(differ, "Net", first.weighing().netGrams(), other.weighing().netGrams());
+        note(
+                differ,
+                "Second weighing",
+                first.weighing().secondGrossGrams(),
+                other.weighing().secondGrossGrams());
         if (other.stage().isPresent() && !other.stage().equals(first.stage())) {
             differ.add("Stage");
         }
@@ -137,13 +141,14 @@ public final class LotRows {
                 row.choice("Stage", Lot.Stage.values()),
                 run.spelling(row.labels("From", run::knows)),
                 row.text("Vessel"),
-                GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
-                tare,
-                row.number("Net"),
+                new Lot.Weighing(
+                        GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
+                        tare,
+                        row.number("Net"),
+                        GrossAboveTare.of(row, "Second weighing", row.number("Second weighing"), tare)),
                 row.number("Assay"),
                 row.number("Relative standard uncertainty"),
                 identity(row, run),
-                GrossAboveTare.of(row, "Second weighing", row.number("Second weighing"), tare),
                 row.number("Stated yield"),
                 row.text("Notes"),
                 row.place());

@@ -65,11 +65,12 @@ public final class ProductRows {
                 row.count("Coefficient"),
                 skeleton(row, run),
                 row.number("Planned yield"),
-                row.choice("Character", Product.Character.values()),
-                row.number("pKa"),
-                row.number("Partition ratio"),
-                row.text("Partition solvent"),
-                row.number("Log P"),
+                new Product.Partitioning(
+                        row.choice("Character", Product.Character.values()),
+                        row.number("pKa"),
+                        row.number("Partition ratio"),
+                        row.text("Partition solvent"),
+                        row.number("Log P")),
                 row.number("Boiling point"),
                 row.text("Form of"),
                 row.place()));

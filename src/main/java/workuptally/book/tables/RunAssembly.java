@@ -22,12 +22,13 @@ import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.RunHead;
 import workuptally.model.Step;
 
 /** A run while its parts are being read from the tables. */
 public final class RunAssembly {
     /** The run as its own row says, still without parts and perhaps without a status. */
-    private final Run head;
+    private final RunHead head;
 
     /** How the status of a run was found; one that was not understood must not pass for isolated. */
     enum StatusEntry {
@@ -55,7 +56,7 @@ public final class RunAssembly {
      *
      * @param plannedThoughDone tells that the row says planned and the record something else
      */
-    RunAssembly(Run head, StatusEntry status, Runnable plannedThoughDone) {
+    RunAssembly(RunHead head, StatusEntry status, Runnable plannedThoughDone) {
         this.head = head;
         this.status = status;
         this.plannedThoughDone = plannedThoughDone;
@@ -185,15 +186,7 @@ public final class RunAssembly {
             plannedThoughDone.run();
         }
         return new Run(
-                head.id(),
-                head.date(),
-                head.chemist(),
-                head.reaction(),
-                head.kind(),
-                head.series(),
-                status(),
-                head.conversionPercent(),
-                head.notes(),
+                head.withStatus(status()),
                 ProductForms.settled(products, lots),
                 charges,
                 new StepSources(steps, layers, lots).settled(spelledSteps()),
@@ -201,8 +194,7 @@ public final class RunAssembly {
                 assays,
                 nmrAssays,
                 spelledLots(),
-                leftOut,
-                head.row());
+                leftOut);
     }
 
     private Run.Status status() {
@@ -216,7 +208,9 @@ public final class RunAssembly {
     /** True where the plan has become the record: what was weighed or measured was done. */
     private boolean isPlannedThoughDone() {
         return head.status() == Run.Status.PLANNED
-                && (lots.stream().anyMatch(l -> isEntered(l.grossGrams(), l.netGrams()))
+                && (lots.stream()
+                                .anyMatch(l -> isEntered(
+                                        l.weighing().grossGrams(), l.weighing().netGrams()))
                         || layers.stream()
                                 .anyMatch(l -> isEntered(
                                         l.weighing().grossGrams(), l.weighing().netGrams(), l.volumeMillilitres()))

@@ -1,12 +1,12 @@
 package workuptally.book.tables;
 
-import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.model.FindingCode;
 import workuptally.model.Run;
+import workuptally.model.RunHead;
 import workuptally.model.Severity;
 
 /** Reads the Runs table. */
@@ -34,7 +34,7 @@ public final class RunRows {
             return;
         }
         Optional<Run.Status> status = row.choice("Status", Run.Status.values());
-        Run head = new Run(
+        RunHead head = new RunHead(
                 id,
                 row.date("Date"),
                 row.text("Chemist"),
@@ -44,14 +44,6 @@ public final class RunRows {
                 status.orElse(Run.Status.PLANNED),
                 row.number("Conversion"),
                 row.text("Notes"),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
         RunAssembly.StatusEntry entry = blank ? RunAssembly.StatusEntry.BLANK : RunAssembly.StatusEntry.UNREAD;

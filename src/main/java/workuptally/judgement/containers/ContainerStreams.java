@@ -86,11 +86,11 @@ final class ContainerStreams {
     }
 
     private static LayerFacts pure(Solvent solvent) {
-        double halogenated = solvent.halogenated() ? 100 : 0;
+        double halogenated = solvent.hazards().halogenated() ? 100 : 0;
         return new LayerFacts(
                 Layer.Phase.ORGANIC.word(),
                 Map.of(),
-                solvent.halogenated(),
+                solvent.hazards().halogenated(),
                 halogenated,
                 100,
                 0,

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
-import workuptally.reference.substances.Solvent;
 import workuptally.reference.tables.Source;
 import workuptally.reference.waste.RegulatoryLimit;
 import workuptally.reference.waste.WasteStream;
@@ -90,8 +89,8 @@ final class RegulatoryFactChoice {
                 .keySet()
                 .forEach(name -> substances
                         .solvent(name)
-                        .filter(solvent -> solvent.flashesBelow(celsius))
-                        .flatMap(Solvent::flashPoint)
+                        .filter(solvent -> solvent.hazards().flashesBelow(celsius))
+                        .flatMap(s -> s.hazards().flashPoint())
                         .ifPresent(point -> below.add(name + " " + point + " °C")));
         return below.isEmpty() ? "" : "; flash points here: " + String.join(", ", below);
     }

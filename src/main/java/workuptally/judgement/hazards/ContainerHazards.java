@@ -137,13 +137,13 @@ public final class ContainerHazards {
             Optional<Solute> solute = substances.solute(part.getKey());
             if (solute.isPresent()) {
                 double moles = part.getValue() / solute.get().molarMassGramsPerMole();
-                acid += moles * solute.get().acidMolesPerMole();
-                base += moles * solute.get().baseMolesPerMole();
+                acid += moles * solute.get().acidBase().acidMolesPerMole();
+                base += moles * solute.get().acidBase().baseMolesPerMole();
                 strongAcid += is(solute.get(), Solute.Behaviour.STRONG_ACID)
-                        ? moles * solute.get().acidMolesPerMole()
+                        ? moles * solute.get().acidBase().acidMolesPerMole()
                         : 0;
                 strongBase += is(solute.get(), Solute.Behaviour.STRONG_BASE)
-                        ? moles * solute.get().baseMolesPerMole()
+                        ? moles * solute.get().acidBase().baseMolesPerMole()
                         : 0;
             }
         }
@@ -168,7 +168,7 @@ public final class ContainerHazards {
     }
 
     private static boolean is(Solute solute, Solute.Behaviour behaviour) {
-        return solute.behaviour().filter(b -> b == behaviour).isPresent();
+        return solute.acidBase().behaviour().filter(b -> b == behaviour).isPresent();
     }
 
     /** What a layer that was poured in takes along: what was said of it beside its make-up does not end with its label. */

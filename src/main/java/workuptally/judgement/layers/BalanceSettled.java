@@ -197,7 +197,7 @@ final class BalanceSettled implements LayerCondition {
                 labels.add(layer.label() + ", whose phase is not recorded,");
             }
         }
-        labels.addAll(evidence.run().evidence().missingLayers());
+        labels.addAll(evidence.run().evidence().gaps().missingLayers());
         labels.addAll(fromNowhere(evidence.run()));
         return labels;
     }
@@ -210,7 +210,7 @@ final class BalanceSettled implements LayerCondition {
 
     /** What a step takes and nothing gives: what came of the step before it, or by its side, is not known. */
     private static List<String> fromNowhere(RunTally run) {
-        return run.evidence().graphFaults().stream()
+        return run.evidence().gaps().graphFaults().stream()
                 .filter(f -> f.kind() == GraphFault.Kind.UNKNOWN_SOURCE)
                 .map(GraphFault::label)
                 .filter(label ->

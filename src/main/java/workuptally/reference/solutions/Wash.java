@@ -16,9 +16,7 @@ import workuptally.reference.tables.ReferenceCells;
  * @param aliases other names
  * @param solute full name of the solute; empty for water
  * @param formula formula of the solute
- * @param massPercent anhydrous solute, mass %; absent where the recipe decides
- * @param molarityMolesPerLitre mol/L at 20 °C
- * @param densityGramsPerMillilitre g/mL at 20 °C
+ * @param concentration how strong it is, and its density
  * @param acidMillimolesPerMillilitre protons given to strong base, mmol per mL
  * @param baseMillimolesPerMillilitre protons taken from strong acid, mmol per mL
  * @param gas gas that can be set free
@@ -32,9 +30,7 @@ public record Wash(
         List<String> aliases,
         Optional<String> solute,
         String formula,
-        OptionalDouble massPercent,
-        OptionalDouble molarityMolesPerLitre,
-        OptionalDouble densityGramsPerMillilitre,
+        Concentration concentration,
         OptionalDouble acidMillimolesPerMillilitre,
         OptionalDouble baseMillimolesPerMillilitre,
         Optional<GasRelease> gas,
@@ -55,9 +51,7 @@ public record Wash(
                 row.list("aliases"),
                 row.optionalText("solute"),
                 row.text("formula"),
-                row.optionalNumber("mass (%)", 0, 100),
-                row.optionalNumber("molarity (mol/L)", 0, 60),
-                row.optionalNumber("density at 20 C (g/mL)", 0.6, 3),
+                Concentration.of(row),
                 row.optionalNumber("acid (mmol/mL)", 0, 60),
                 row.optionalNumber("base (mmol/mL)", 0, 60),
                 GasRelease.of(row),
@@ -69,5 +63,24 @@ public record Wash(
     @Override
     public String table() {
         return "washes";
+    }
+
+    /**
+     * How strong a wash is, and its density.
+     *
+     * @param massPercent anhydrous solute, mass %; absent where the recipe decides
+     * @param molarityMolesPerLitre mol/L at 20 °C
+     * @param densityGramsPerMillilitre g/mL at 20 °C
+     */
+    public record Concentration(
+            OptionalDouble massPercent,
+            OptionalDouble molarityMolesPerLitre,
+            OptionalDouble densityGramsPerMillilitre) {
+        static Concentration of(ReferenceCells row) throws IllegalReferenceException {
+            return new Concentration(
+                    row.optionalNumber("mass (%)", 0, 100),
+                    row.optionalNumber("molarity (mol/L)", 0, 60),
+                    row.optionalNumber("density at 20 C (g/mL)", 0.6, 3));
+        }
     }
 }

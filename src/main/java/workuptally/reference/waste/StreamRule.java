@@ -15,14 +15,7 @@ import workuptally.reference.tables.ReferenceCells;
  *
  * @param key key of the row
  * @param priority the lowest number of the rules that hold wins
- * @param phases words of phases; empty for all
- * @param holds material classes of which one is in it; empty for any make-up
- * @param aboveHalogenLimit true where halogenated solvent has to be above the limit of the book
- * @param organicAboveMassPercent organic solvent above this, mass %
- * @param acidAboveMassPercent organic acid that serves as a solvent above this, mass %
- * @param pH what it asks of the pH
- * @param makeUp how much has to be known of it
- * @param origin where a solid has to come from
+ * @param when what has to hold of a layer
  * @param stream key of the stream
  * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {acid}}, {@code {halogenated}}, {@code {unread}}
  *     and {@code {origin}} to be filled in
@@ -30,25 +23,10 @@ import workuptally.reference.tables.ReferenceCells;
  * @param basis how firmly the row is known
  */
 public record StreamRule(
-        String key,
-        int priority,
-        List<String> phases,
-        List<String> holds,
-        boolean aboveHalogenLimit,
-        OptionalDouble organicAboveMassPercent,
-        OptionalDouble acidAboveMassPercent,
-        AskedPh pH,
-        Optional<LayerFacts.MakeUp> makeUp,
-        Optional<LayerFacts.Origin> origin,
-        String stream,
-        String reason,
-        List<String> sources,
-        Basis basis)
+        String key, int priority, When when, String stream, String reason, List<String> sources, Basis basis)
         implements Cited {
-    /** Copies the lists. */
+    /** Copies the list. */
     public StreamRule {
-        phases = List.copyOf(phases);
-        holds = List.copyOf(holds);
         sources = List.copyOf(sources);
     }
 
@@ -56,17 +34,7 @@ public record StreamRule(
         return new StreamRule(
                 row.text("key"),
                 (int) row.number("priority", 1, 999),
-                row.list("phases"),
-                row.list("holds"),
-                row.oneOf("halogenated", "above limit").isPresent(),
-                row.optionalNumber("organic above (mass %)", 0, 100),
-                row.optionalNumber("acid above (mass %)", 0, 100),
-                AskedPh.of(row),
-                row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
-                        .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
-                row.oneOf("origin", "drying cake", "sorbent", "other")
-                        .map(word -> LayerFacts.Origin.valueOf(
-                                word.toUpperCase(Locale.ROOT).replace(' ', '_'))),
+                When.of(row),
                 row.text("stream"),
                 row.text("reason"),
                 row.sources("source"),
@@ -75,20 +43,12 @@ public record StreamRule(
 
     /** True where every condition holds for a layer. */
     public boolean fits(LayerFacts layer) {
-        return (phases.isEmpty() || phases.contains(layer.phase()))
-                && (holds.isEmpty() || held(layer).isPresent())
-                && (!aboveHalogenLimit || layer.aboveHalogenLimit())
-                && (organicAboveMassPercent.isEmpty()
-                        || layer.organicMassPercent() > organicAboveMassPercent.getAsDouble())
-                && (acidAboveMassPercent.isEmpty() || layer.acidMassPercent() > acidAboveMassPercent.getAsDouble())
-                && pH.fits(layer.pH())
-                && (makeUp.isEmpty() || makeUp.get() == layer.makeUp())
-                && (origin.isEmpty() || origin.equals(layer.origin()));
+        return when.fits(layer);
     }
 
     /** The reason with the figures of a layer put in. */
     public String because(LayerFacts layer) {
-        Optional<Map.Entry<String, String>> held = held(layer);
+        Optional<Map.Entry<String, String>> held = when.held(layer);
         return reason.replace("{material}", held.map(Map.Entry::getValue).orElse("what was charged"))
                 .replace("{class}", held.map(Map.Entry::getKey).orElse("a class"))
                 .replace("{pH}", layer.pHAsTyped())
@@ -99,12 +59,6 @@ public record StreamRule(
                 .replace("{origin}", layer.originWords());
     }
 
-    private Optional<Map.Entry<String, String>> held(LayerFacts layer) {
-        return layer.holds().entrySet().stream()
-                .filter(entry -> holds.contains(entry.getKey()))
-                .findFirst();
-    }
-
     private static String percent(double value) {
         return Math.round(value) + " %";
     }
@@ -112,6 +66,67 @@ public record StreamRule(
     @Override
     public String table() {
         return "stream-rules";
+    }
+
+    /**
+     * What has to hold of a layer; all of it.
+     *
+     * @param phases words of phases; empty for all
+     * @param holds material classes of which one is in it; empty for any make-up
+     * @param aboveHalogenLimit true where halogenated solvent has to be above the limit of the book
+     * @param organicAboveMassPercent organic solvent above this, mass %
+     * @param acidAboveMassPercent organic acid that serves as a solvent above this, mass %
+     * @param pH what it asks of the pH
+     * @param makeUp how much has to be known of it
+     * @param origin where a solid has to come from
+     */
+    public record When(
+            List<String> phases,
+            List<String> holds,
+            boolean aboveHalogenLimit,
+            OptionalDouble organicAboveMassPercent,
+            OptionalDouble acidAboveMassPercent,
+            AskedPh pH,
+            Optional<LayerFacts.MakeUp> makeUp,
+            Optional<LayerFacts.Origin> origin) {
+        /** Copies the lists. */
+        public When {
+            phases = List.copyOf(phases);
+            holds = List.copyOf(holds);
+        }
+
+        private static When of(ReferenceCells row) throws IllegalReferenceException {
+            return new When(
+                    row.list("phases"),
+                    row.list("holds"),
+                    row.oneOf("halogenated", "above limit").isPresent(),
+                    row.optionalNumber("organic above (mass %)", 0, 100),
+                    row.optionalNumber("acid above (mass %)", 0, 100),
+                    AskedPh.of(row),
+                    row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
+                            .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
+                    row.oneOf("origin", "drying cake", "sorbent", "other")
+                            .map(word -> LayerFacts.Origin.valueOf(
+                                    word.toUpperCase(Locale.ROOT).replace(' ', '_'))));
+        }
+
+        private boolean fits(LayerFacts layer) {
+            return (phases.isEmpty() || phases.contains(layer.phase()))
+                    && (holds.isEmpty() || held(layer).isPresent())
+                    && (!aboveHalogenLimit || layer.aboveHalogenLimit())
+                    && (organicAboveMassPercent.isEmpty()
+                            || layer.organicMassPercent() > organicAboveMassPercent.getAsDouble())
+                    && (acidAboveMassPercent.isEmpty() || layer.acidMassPercent() > acidAboveMassPercent.getAsDouble())
+                    && pH.fits(layer.pH())
+                    && (makeUp.isEmpty() || makeUp.get() == layer.makeUp())
+                    && (origin.isEmpty() || origin.equals(layer.origin()));
+        }
+
+        private Optional<Map.Entry<String, String>> held(LayerFacts layer) {
+            return layer.holds().entrySet().stream()
+                    .filter(entry -> holds.contains(entry.getKey()))
+                    .findFirst();
+        }
     }
 
     /**

@@ -158,11 +158,11 @@ public final class WasteStreams {
     public boolean isKeptOut(WasteStream incoming, WasteStream keptOut) {
         boolean solvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(keptOut.key())
-                        && rule.organicAboveMassPercent().isPresent()
-                        && !rule.aboveHalogenLimit());
+                        && rule.when().organicAboveMassPercent().isPresent()
+                        && !rule.when().aboveHalogenLimit());
         boolean holdsSolvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(incoming.key())
-                        && rule.organicAboveMassPercent().isPresent());
+                        && rule.when().organicAboveMassPercent().isPresent());
         return incoming.key().equals(keptOut.key())
                 || solvent && holdsSolvent
                 || incoming.impliedClasses().stream().anyMatch(keptOut.impliedClasses()::contains);

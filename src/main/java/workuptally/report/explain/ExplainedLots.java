@@ -34,9 +34,9 @@ final class ExplainedLots {
                 .equation("m = gross − tare, or the net mass as entered")
                 .equation("m = "
                         + Weighings.of(
-                                        lot.lot().grossGrams(),
-                                        lot.lot().tareGrams(),
-                                        lot.lot().netGrams(),
+                                        lot.lot().weighing().grossGrams(),
+                                        lot.lot().weighing().tareGrams(),
+                                        lot.lot().weighing().netGrams(),
                                         numbers)
                                 .orElse("?"))
                 .result(net, "g", numbers);

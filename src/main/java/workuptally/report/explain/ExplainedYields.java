@@ -85,7 +85,7 @@ final class ExplainedYields {
     private Explanation adjusted(RunTally tally, ProductYield yield, MeasuredValue adjusted) {
         double conversion = yield.percent().value() / adjusted.value();
         Draft draft = new Draft(FigureKind.YIELDS, "Conversion-adjusted yield of " + title(yield));
-        Optional<String> typed = numbers.entry(tally.run().conversionPercent(), "%");
+        Optional<String> typed = numbers.entry(tally.run().head().conversionPercent(), "%");
         if (typed.isPresent()) {
             draft.equation("Y/X, X as entered: " + typed.get());
         } else {

@@ -100,7 +100,7 @@ public final class BenchSheet {
 
     private static List<Block> blocks(Look look, RunPlaces places, RunReview run) {
         Plan plan = run.tally().plan().orElseThrow();
-        String reaction = run.tally().run().reaction();
+        String reaction = run.tally().run().head().reaction();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading(
                 look,
@@ -127,9 +127,9 @@ public final class BenchSheet {
 
     private static String who(RunReview run) {
         StringJoiner who = new StringJoiner(" · ");
-        run.tally().run().date().ifPresent(d -> who.add("planned for " + d));
-        if (!run.tally().run().chemist().isBlank()) {
-            who.add(run.tally().run().chemist());
+        run.tally().run().head().date().ifPresent(d -> who.add("planned for " + d));
+        if (!run.tally().run().head().chemist().isBlank()) {
+            who.add(run.tally().run().head().chemist());
         }
         who.add("begun on: ____________");
         who.add("by: ____________");

@@ -94,7 +94,7 @@ final class FirstPage {
             }
         }
         List<LocalDate> dates = review.runs().stream()
-                .flatMap(r -> r.tally().run().date().stream())
+                .flatMap(r -> r.tally().run().head().date().stream())
                 .sorted()
                 .toList();
         if (!dates.isEmpty()) {

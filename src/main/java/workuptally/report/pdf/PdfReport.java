@@ -107,7 +107,9 @@ public final class PdfReport {
             return Optional.of(
                     LocalDate.parse(review.book().limits().text(Limit.AS_OF).strip()));
         } catch (DateTimeParseException e) {
-            return review.book().runs().stream().flatMap(r -> r.date().stream()).max(Comparator.naturalOrder());
+            return review.book().runs().stream()
+                    .flatMap(r -> r.head().date().stream())
+                    .max(Comparator.naturalOrder());
         }
     }
 }

@@ -54,7 +54,9 @@ final class RunBlocks {
         blocks.add(new Heading(
                 look,
                 Heading.Level.SECTION,
-                entry.reaction().isBlank() ? run.id() : run.id() + "  " + entry.reaction(),
+                entry.head().reaction().isBlank()
+                        ? run.id()
+                        : run.id() + "  " + entry.head().reaction(),
                 places.of(run.id())));
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
@@ -74,23 +76,23 @@ final class RunBlocks {
 
     private String meta(Run entry) {
         StringJoiner text = new StringJoiner(" · ");
-        text.add(entry.date().map(Object::toString).orElse("no date"));
-        if (!entry.chemist().isBlank()) {
-            text.add(entry.chemist());
+        text.add(entry.head().date().map(Object::toString).orElse("no date"));
+        if (!entry.head().chemist().isBlank()) {
+            text.add(entry.head().chemist());
         }
         if (entry.kind() != Run.Kind.REACTION) {
             text.add(entry.kind().name().toLowerCase(Locale.ROOT));
         }
         text.add(RunWords.status(entry));
-        if (!entry.series().isBlank()) {
-            text.add("series " + entry.series());
+        if (!entry.head().series().isBlank()) {
+            text.add("series " + entry.head().series());
         }
         if (!limiting().isEmpty()) {
             text.add(limiting());
         }
-        entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
-        if (!entry.notes().isBlank()) {
-            text.add("note: " + entry.notes());
+        entry.head().conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
+        if (!entry.head().notes().isBlank()) {
+            text.add("note: " + entry.head().notes());
         }
         return text.toString();
     }

@@ -59,7 +59,7 @@ final class RunWords {
         }
         if (lines.isEmpty()) {
             lines.add(new ProductLine(
-                    tally.run().reaction(),
+                    tally.run().head().reaction(),
                     NOTHING,
                     NOTHING,
                     new ReadableNumbers.Pair(NOTHING, ""),

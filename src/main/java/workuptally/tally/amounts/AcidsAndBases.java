@@ -78,7 +78,7 @@ public final class AcidsAndBases {
     public boolean isHydrogenHalide(String gas) {
         return substances
                 .solute(gas)
-                .flatMap(Solute::behaviour)
+                .flatMap(s -> s.acidBase().behaviour())
                 .filter(b -> b == Solute.Behaviour.STRONG_ACID)
                 .isPresent();
     }
@@ -121,9 +121,12 @@ public final class AcidsAndBases {
     /** pKa of an acid by the Products table, else by the reference data. */
     public Optional<Double> pKaOfAcid(String substance) {
         Optional<Product> product = run.product(substance)
-                .filter(p ->
-                        p.character().filter(c -> c == Product.Character.ACID).isPresent());
-        Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
+                .filter(p -> p.partitioning()
+                        .character()
+                        .filter(c -> c == Product.Character.ACID)
+                        .isPresent());
+        Optional<Double> own =
+                product.flatMap(p -> p.partitioning().pKa().entered()).map(Entered::value);
         return own.or(
                 () -> Stream.of(substance, substances.material(substance).main().name())
                         .flatMap(name -> substances.reference().partition().findAll(name).stream())
@@ -136,9 +139,11 @@ public final class AcidsAndBases {
     /** pKa of the conjugate acid of a base, by the Products table. */
     public Optional<Double> pKaOfBase(String substance) {
         return run.product(substance)
-                .filter(p ->
-                        p.character().filter(c -> c == Product.Character.BASE).isPresent())
-                .flatMap(p -> p.pKa().entered())
+                .filter(p -> p.partitioning()
+                        .character()
+                        .filter(c -> c == Product.Character.BASE)
+                        .isPresent())
+                .flatMap(p -> p.partitioning().pKa().entered())
                 .map(Entered::value);
     }
 
@@ -164,9 +169,10 @@ public final class AcidsAndBases {
     }
 
     private Equivalents perMole(Solute solute) {
-        double acid = solute.acidMolesPerMole();
-        double base = solute.baseMolesPerMole();
-        return solute.behaviour()
+        double acid = solute.acidBase().acidMolesPerMole();
+        double base = solute.acidBase().baseMolesPerMole();
+        return solute.acidBase()
+                .behaviour()
                 .map(behaviour -> switch (behaviour) {
                     case STRONG_ACID -> Equivalents.ofStrongAcid(acid);
                     case WEAK_ACID -> Equivalents.ofWeakAcid(acid);
@@ -184,7 +190,7 @@ public final class AcidsAndBases {
 
     /** True where the last constant of its acid lies above those of the weak acids. */
     private boolean takesWeakAcids(Solute solute) {
-        return solute.pKa().stream().anyMatch(pKa -> pKa > weakAcidsBelow());
+        return solute.acidBase().pKa().stream().anyMatch(pKa -> pKa > weakAcidsBelow());
     }
 
     private double weakAcidsBelow() {

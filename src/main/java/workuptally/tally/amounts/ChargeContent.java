@@ -12,7 +12,6 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
-import workuptally.reference.solutions.Wash;
 
 /** What a charge holds: its density and its content by mass, as typed, by the reference data or by its name. */
 final class ChargeContent {
@@ -93,9 +92,10 @@ final class ChargeContent {
     private OptionalDouble percentByName(Charge charge) {
         OptionalDouble solution = substances
                 .wash(charge.material())
-                .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
+                .filter(w -> w.solute().isPresent()
+                        && w.concentration().massPercent().orElse(0) > 0)
                 .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
-                .map(Wash::massPercent)
+                .map(w -> w.concentration().massPercent())
                 .orElse(OptionalDouble.empty());
         return solution.isPresent()
                 ? solution

@@ -297,7 +297,7 @@ public final class Substances {
     /** True for solvents that boil as low as diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
     public boolean isVeryVolatile(String name) {
         return solvent(name)
-                .filter(s -> s.boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
+                .filter(s -> s.volatility().boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
                 .isPresent();
     }
 

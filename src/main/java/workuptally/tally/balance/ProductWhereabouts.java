@@ -127,7 +127,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 .filter(p -> p.product() == product)
                 .findFirst()
                 .map(p -> p.massGrams().value()));
-        Optional<Double> left = run.conversionPercent()
+        Optional<Double> left = run.head()
+                .conversionPercent()
                 .entered()
                 .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
                 .map(c -> 1 - c.value() / 100);

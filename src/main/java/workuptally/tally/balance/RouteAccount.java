@@ -124,6 +124,7 @@ public final class RouteAccount {
     private Optional<Route> byChargeBalance(LayerTally layer, Content content) {
         Optional<Entered> pH = ProductInWater.pH(layer);
         if (product(content)
+                        .partitioning()
                         .character()
                         .filter(c -> c == Product.Character.ACID)
                         .isEmpty()

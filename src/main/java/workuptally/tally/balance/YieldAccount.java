@@ -140,7 +140,7 @@ public final class YieldAccount {
 
     /** Conversion of the limiting material as a fraction; empty where it was not looked for or is below 0.2. */
     private Optional<MeasuredValue> conversion() {
-        Optional<Entered> typed = run.conversionPercent().entered();
+        Optional<Entered> typed = run.head().conversionPercent().entered();
         Optional<MeasuredValue> conversion;
         if (typed.isPresent()) {
             conversion = Optional.of(readings.exact(typed.get().value() / 100));

@@ -89,8 +89,8 @@ public final class PredictedContents {
 
     private static boolean isKnownInWater(Product product) {
         return product.wanted()
-                && (product.partitionRatio().entered().isPresent()
-                        || product.logP().entered().isPresent());
+                && (product.partitioning().partitionRatio().entered().isPresent()
+                        || product.partitioning().logP().entered().isPresent());
     }
 
     private Content with(Content content, double grams) {

@@ -98,7 +98,7 @@ public final class ReextractionAccount {
         asItIs.ifPresent(ratio -> gains.addAll(gain.byOneAndTwoPortions(ratio, Adjustment.NONE)));
         partition.ifPresent(p -> gains.addAll(afterAdjusting(gain, p, asItIs)));
         return gains.stream()
-                .filter(g -> g.gainPercentOfTheory() >= substances.value(Threshold.REEXTRACTION_GAIN))
+                .filter(g -> g.gain().percentOfTheory() >= substances.value(Threshold.REEXTRACTION_GAIN))
                 .toList();
     }
 
@@ -259,22 +259,23 @@ public final class ReextractionAccount {
             return new Reextraction(
                     layer.label(),
                     content.substance(),
-                    solvent,
-                    portions,
-                    portionMillilitres,
-                    ratio.distributionRatio(),
-                    ratio.standardUncertainty(),
-                    ratio.origin(),
-                    adjustment.pH(),
-                    grams,
-                    100 * grams / theoryGrams,
-                    adjustment.acidMillimoles(),
-                    strength,
-                    gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
-                    adjustment.acidMillimoles() > 0 ? AcidGasAccount.of(run, substances) : List.of(),
-                    portions
-                            * portionMillilitres
-                            * substances.densityGramsPerMillilitre(solvent).orElse(1));
+                    new Reextraction.Extractant(
+                            solvent,
+                            portions,
+                            portionMillilitres,
+                            portions
+                                    * portionMillilitres
+                                    * substances
+                                            .densityGramsPerMillilitre(solvent)
+                                            .orElse(1)),
+                    new Reextraction.Partition(ratio.distributionRatio(), ratio.standardUncertainty(), ratio.origin()),
+                    new Reextraction.PhSetting(
+                            adjustment.pH(),
+                            adjustment.acidMillimoles(),
+                            strength,
+                            gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
+                            adjustment.acidMillimoles() > 0 ? AcidGasAccount.of(run, substances) : List.of()),
+                    new Reextraction.Gain(grams, 100 * grams / theoryGrams));
         }
     }
 }

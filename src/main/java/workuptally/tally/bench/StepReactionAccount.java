@@ -180,7 +180,7 @@ public final class StepReactionAccount {
         for (String label : addition.step().given().aqueous()) {
             for (Content content : contents(label)) {
                 boolean isBase = run.product(content.substance())
-                        .flatMap(p -> p.character())
+                        .flatMap(p -> p.partitioning().character())
                         .filter(c -> c == Product.Character.BASE)
                         .isPresent();
                 if (isBase && content.kind() == Content.Kind.MEASURED) {

@@ -304,7 +304,7 @@ public final class IngredientAccount {
 
     private OptionalDouble soluteGrams(Addition addition, double millilitres) {
         Optional<Wash> wash = substances.wash(addition.material());
-        if (wash.isEmpty() || wash.get().massPercent().isEmpty()) {
+        if (wash.isEmpty() || wash.get().concentration().massPercent().isEmpty()) {
             return OptionalDouble.empty();
         }
         OptionalDouble molarMass = formulaMass(wash.get().formula());
@@ -314,7 +314,8 @@ public final class IngredientAccount {
             return OptionalDouble.of(typed.get().value() * molarMass.getAsDouble() * millilitres / 1000);
         }
         double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
-        return OptionalDouble.of(grams * wash.get().massPercent().getAsDouble() / 100);
+        return OptionalDouble.of(
+                grams * wash.get().concentration().massPercent().getAsDouble() / 100);
     }
 
     private String soluteName(String material) {

@@ -75,14 +75,14 @@ public final class LayerBuffers {
             put = put.plus(acidsAndBases.of(part.getKey(), formula, millimoles));
             Optional<Solute> solute = acidsAndBases
                     .solute(part.getKey(), formula)
-                    .filter(s -> !s.pKa().isEmpty());
+                    .filter(s -> !s.acidBase().pKa().isEmpty());
             if (solute.isPresent() && millimoles > 0) {
-                double ions = solute.get().bufferingIonsPerMole().orElse(1) * millimoles;
+                double ions = solute.get().acidBase().bufferingIonsPerMole().orElse(1) * millimoles;
                 if (isCarbonate(solute.get())) {
                     carbonate += ions;
-                    carbonic = solute.get().pKa();
+                    carbonic = solute.get().acidBase().pKa();
                 } else {
-                    buffers.add(new Buffer(ions, solute.get().pKa(), false));
+                    buffers.add(new Buffer(ions, solute.get().acidBase().pKa(), false));
                 }
             }
         }
@@ -94,7 +94,8 @@ public final class LayerBuffers {
     }
 
     private static boolean isCarbonate(Solute solute) {
-        return solute.behaviour()
+        return solute.acidBase()
+                .behaviour()
                 .filter(b -> b == Solute.Behaviour.CARBONATE || b == Solute.Behaviour.HYDROGENCARBONATE)
                 .isPresent();
     }

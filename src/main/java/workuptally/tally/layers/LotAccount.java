@@ -82,12 +82,24 @@ public final class LotAccount {
 
     private Optional<MeasuredValue> net(Lot lot) {
         String name = "lot " + lot.label();
-        Optional<MeasuredValue> net =
-                new NetMass(readings, uncertainty).of(name, lot.grossGrams(), lot.tareGrams(), lot.netGrams());
+        Optional<MeasuredValue> net = new NetMass(readings, uncertainty)
+                .of(
+                        name,
+                        lot.weighing().grossGrams(),
+                        lot.weighing().tareGrams(),
+                        lot.weighing().netGrams());
         if (net.isEmpty()) {
-            String why = NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams());
+            String why = NetMass.whyMissing(
+                    lot.weighing().grossGrams(),
+                    lot.weighing().tareGrams(),
+                    lot.weighing().netGrams());
             omissions.add(
-                    "mass of " + name, why, weighing(lot, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams())));
+                    "mass of " + name,
+                    why,
+                    weighing(
+                            lot,
+                            NetMass.lacksOnlyTheTare(
+                                    lot.weighing().grossGrams(), lot.weighing().tareGrams())));
         }
         return net;
     }

@@ -21,8 +21,10 @@ final class OwnAmines {
     static List<Present> of(Run run, Substances substances, Reactivity reactivity) {
         List<Present> products = new ArrayList<>();
         for (Product product : run.products()) {
-            boolean base =
-                    product.character().filter(c -> c == Product.Character.BASE).isPresent();
+            boolean base = product.partitioning()
+                    .character()
+                    .filter(c -> c == Product.Character.BASE)
+                    .isPresent();
             boolean alsoCharged =
                     run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(product.name()));
             if (base && !alsoCharged && holdsNitrogen(product.formula(), substances)) {

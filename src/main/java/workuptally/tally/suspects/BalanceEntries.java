@@ -128,11 +128,17 @@ final class BalanceEntries {
 
     private void lot(Lot lot) {
         String of = " of lot " + lot.label();
-        add(lot.row(), EntryHeadings.GROSS, lot.grossGrams(), "gross" + of, Sort.GROSS, lot.vessel());
-        add(lot.row(), EntryHeadings.TARE, lot.tareGrams(), "tare" + of, Sort.TARE, lot.vessel());
-        add(lot.row(), EntryHeadings.NET, lot.netGrams(), "net mass" + of, Sort.NET, lot.vessel());
+        add(lot.row(), EntryHeadings.GROSS, lot.weighing().grossGrams(), "gross" + of, Sort.GROSS, lot.vessel());
+        add(lot.row(), EntryHeadings.TARE, lot.weighing().tareGrams(), "tare" + of, Sort.TARE, lot.vessel());
+        add(lot.row(), EntryHeadings.NET, lot.weighing().netGrams(), "net mass" + of, Sort.NET, lot.vessel());
         add(lot.row(), EntryHeadings.ASSAY, lot.assayPercent(), "assay" + of, Sort.PERCENT, "");
-        add(lot.row(), EntryHeadings.SECOND_WEIGHING, lot.secondWeighingGrams(), "second weighing" + of, Sort.NET, "");
+        add(
+                lot.row(),
+                EntryHeadings.SECOND_WEIGHING,
+                lot.weighing().secondGrossGrams(),
+                "second weighing" + of,
+                Sort.NET,
+                "");
     }
 
     /** True where a cell of the run that balances rest on holds what nobody could read: they have a hole then that no other cell explains. */
@@ -162,7 +168,11 @@ final class BalanceEntries {
                                         l.weighing().netGrams())),
                         run.assays().stream().map(Assay::result),
                         run.lots().stream()
-                                .flatMap(l -> Stream.of(l.grossGrams(), l.tareGrams(), l.netGrams(), l.assayPercent())))
+                                .flatMap(l -> Stream.of(
+                                        l.weighing().grossGrams(),
+                                        l.weighing().tareGrams(),
+                                        l.weighing().netGrams(),
+                                        l.assayPercent())))
                 .flatMap(fields -> fields)
                 .anyMatch(Field::isUnreadable);
     }

@@ -109,15 +109,7 @@ record Changes(
     /** The run as it would read. */
     Run in(Run run) {
         return new Run(
-                run.id(),
-                run.date(),
-                run.chemist(),
-                run.reaction(),
-                run.kind(),
-                run.series(),
-                run.status(),
-                run.conversionPercent(),
-                run.notes(),
+                run.head(),
                 each(run.products(), this::product),
                 each(run.charges(), this::charge).stream()
                         .filter(c -> leftOutCharge.filter(row -> row == c.row()).isEmpty())
@@ -134,8 +126,7 @@ record Changes(
                 each(run.lots(), this::lot).stream()
                         .filter(l -> leftOutLot.filter(l.label()::equals).isEmpty())
                         .toList(),
-                run.leftOut(),
-                run.row());
+                run.leftOut());
     }
 
     private static <T> List<T> each(List<T> all, UnaryOperator<T> change) {
@@ -176,11 +167,7 @@ record Changes(
                         p.coefficient(),
                         p.skeleton(),
                         p.plannedYieldPercent(),
-                        p.character(),
-                        p.pKa(),
-                        p.partitionRatio(),
-                        p.partitionSolvent(),
-                        p.logP(),
+                        p.partitioning(),
                         p.boilingPointCelsius(),
                         p.formOf(),
                         p.row());
@@ -316,6 +303,14 @@ record Changes(
                         a.row());
     }
 
+    private Lot.Weighing weighing(Lot.Weighing w, RowPlace row) {
+        return new Lot.Weighing(
+                at(row, EntryHeadings.GROSS, w.grossGrams()),
+                at(row, EntryHeadings.TARE, w.tareGrams()),
+                at(row, EntryHeadings.NET, w.netGrams()),
+                at(row, EntryHeadings.SECOND_WEIGHING, w.secondGrossGrams()));
+    }
+
     private Lot lot(Lot l) {
         return !concerns(l.row())
                 ? l
@@ -325,13 +320,10 @@ record Changes(
                         l.stage(),
                         l.from(),
                         l.vessel(),
-                        at(l.row(), EntryHeadings.GROSS, l.grossGrams()),
-                        at(l.row(), EntryHeadings.TARE, l.tareGrams()),
-                        at(l.row(), EntryHeadings.NET, l.netGrams()),
+                        weighing(l.weighing(), l.row()),
                         at(l.row(), EntryHeadings.ASSAY, l.assayPercent()),
                         l.relativeStandardUncertaintyPercent(),
                         l.identity(),
-                        at(l.row(), EntryHeadings.SECOND_WEIGHING, l.secondWeighingGrams()),
                         l.statedYieldPercent(),
                         l.notes(),
                         l.row());

@@ -74,7 +74,7 @@ final class EntryChecks {
                     .ifPresent(all::add);
         }
         for (Lot lot : run.lots()) {
-            tare("lot " + lot.label(), lot.vessel(), lot.tareGrams()).ifPresent(all::add);
+            tare("lot " + lot.label(), lot.vessel(), lot.weighing().tareGrams()).ifPresent(all::add);
             secondWeighing(lot).ifPresent(all::add);
             all.addAll(purified(lot, run));
         }
@@ -252,18 +252,18 @@ final class EntryChecks {
 
     /** Gross less tare, else the net entered, g; empty where neither is there. */
     static OptionalDouble netGrams(Lot lot) {
-        Optional<Entered> gross = lot.grossGrams().entered();
-        Optional<Entered> tare = lot.tareGrams().entered();
+        Optional<Entered> gross = lot.weighing().grossGrams().entered();
+        Optional<Entered> tare = lot.weighing().tareGrams().entered();
         Optional<Double> weighed = gross.flatMap(g -> tare.map(t -> g.value() - t.value()));
-        return weighed.or(() -> lot.netGrams().entered().map(Entered::value))
+        return weighed.or(() -> lot.weighing().netGrams().entered().map(Entered::value))
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
     }
 
     private Optional<Check> secondWeighing(Lot lot) {
-        Optional<Entered> second = lot.secondWeighingGrams().entered();
-        Optional<Entered> gross = lot.grossGrams().entered();
-        Optional<Entered> tare = lot.tareGrams().entered();
+        Optional<Entered> second = lot.weighing().secondGrossGrams().entered();
+        Optional<Entered> gross = lot.weighing().grossGrams().entered();
+        Optional<Entered> tare = lot.weighing().tareGrams().entered();
         if (second.isEmpty() || gross.isEmpty() || tare.isEmpty()) {
             return Optional.empty();
         }

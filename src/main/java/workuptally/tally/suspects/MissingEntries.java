@@ -45,9 +45,9 @@ final class MissingEntries {
             weighing(
                     "lot " + lot.label(),
                     lot.vessel(),
-                    lot.grossGrams(),
+                    lot.weighing().grossGrams(),
                     EntryHeadings.GROSS,
-                    lot.tareGrams(),
+                    lot.weighing().tareGrams(),
                     lot.row(),
                     all);
         }

@@ -153,8 +153,11 @@ final class MistypedWords {
         boolean crude = kept.stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
                 && leftOut.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent();
         boolean weighing = isFirst
-                && (same(kept.grossGrams(), leftOut.grossGrams()) && same(kept.tareGrams(), leftOut.tareGrams())
-                        || same(kept.netGrams(), leftOut.netGrams()));
+                && (same(kept.weighing().grossGrams(), leftOut.weighing().grossGrams())
+                                && same(
+                                        kept.weighing().tareGrams(),
+                                        leftOut.weighing().tareGrams())
+                        || same(kept.weighing().netGrams(), leftOut.weighing().netGrams()));
         return !kept.label().equals(leftOut.label()) && (crude || weighing)
                 ? Optional.of(new Hypothesis(
                         Changes.withoutLot(leftOut.label()),

@@ -76,7 +76,7 @@ public final class SuspectAccount {
         private final List<GraphFault> faults;
 
         OfRun(RunTally tally) {
-            this.faults = tally.evidence().graphFaults();
+            this.faults = tally.evidence().gaps().graphFaults();
             this.run = tally.run();
             this.gasGrams = tally.massBalance().map(m -> m.gasGrams()).orElse(0.0);
             this.balances = RunBalances.of(tally);

@@ -102,7 +102,9 @@ class LayerFlowTest {
         Closure closure = book.tally().closures().get(0);
         assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
         assertTrue(closure.candidates().stream().anyMatch(c -> c.place().equals("aqueous layer of step 1")));
-        assertEquals(List.of("aqueous layer of step 1"), book.tally().evidence().missingLayers());
+        assertEquals(
+                List.of("aqueous layer of step 1"),
+                book.tally().evidence().gaps().missingLayers());
         RunReview review = book.reviewOfRun();
         assertTrue(review.findings().stream()
                 .anyMatch(f -> f.code().word().equals("layer-missing")

@@ -91,7 +91,7 @@ public final class IsolatedAsIon implements RunRule {
 
     private static void add(FindingList findings, Lot lot, Product product, Product.Character character, Step left) {
         boolean acid = character == Product.Character.ACID;
-        boolean entered = product.character().isPresent();
+        boolean entered = product.partitioning().character().isPresent();
         findings.add(
                 FindingCode.ISOLATED_FORM_OPEN,
                 entered ? Severity.HOLD : Severity.CHECK,
@@ -117,8 +117,8 @@ public final class IsolatedAsIon implements RunRule {
 
     /** What a product is, or may be where nobody says so: what it can be by its formula. */
     private static List<Product.Character> characters(Product product) {
-        if (product.character().isPresent()) {
-            return product.character().filter(c -> c != Product.Character.NEUTRAL).stream()
+        if (product.partitioning().character().isPresent()) {
+            return product.partitioning().character().filter(c -> c != Product.Character.NEUTRAL).stream()
                     .toList();
         }
         Map<String, Double> atoms = elements(product.formula());
@@ -152,7 +152,8 @@ public final class IsolatedAsIon implements RunRule {
             boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
                     || goesOn && brings(step, MaterialClass.ACID);
             boolean weak = !base
-                    && product.pKa()
+                    && product.partitioning()
+                            .pKa()
                             .entered()
                             .filter(p -> p.value() > substances.value(Threshold.WEAK_ACID_FROM))
                             .isPresent();
@@ -162,7 +163,7 @@ public final class IsolatedAsIon implements RunRule {
                     .entered()
                     .map(Entered::value)
                     .or(() -> goesOn ? washes.pHOf(run, step.added().material()) : Optional.empty());
-            if (pH.isPresent() && product.pKa().entered().isPresent()) {
+            if (pH.isPresent() && product.partitioning().pKa().entered().isPresent()) {
                 boolean ionised = isIon(product, base, pH.get()) && (base || !isZwitterion(product, pH.get()));
                 ion = ionised && !besideWater ? Optional.of(step) : Optional.empty();
             } else if (acidified || basified) {
@@ -202,7 +203,7 @@ public final class IsolatedAsIon implements RunRule {
 
     private boolean isIon(Product product, boolean base, double pH) {
         double acid = AcidBase.ionisedAcidFraction(
-                product.pKa().entered().orElseThrow().value(), pH);
+                product.partitioning().pKa().entered().orElseThrow().value(), pH);
         double ionised = base ? 1 - acid : acid;
         return ionised > substances.value(Threshold.IONISED);
     }

@@ -69,7 +69,12 @@ public final class TareFaults implements RunRule {
                 continue; // another product of the same weighing
             }
             weighings.add(new Weighing(
-                    "lot " + lot.label(), lot.vessel(), lot.grossGrams(), lot.tareGrams(), lot.row(), true));
+                    "lot " + lot.label(),
+                    lot.vessel(),
+                    lot.weighing().grossGrams(),
+                    lot.weighing().tareGrams(),
+                    lot.row(),
+                    true));
         }
         for (Layer layer : tally.run().layers()) {
             weighings.add(new Weighing(

@@ -19,7 +19,6 @@ import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.RunNames;
 import workuptally.report.view.wording.SubjectNames;
 import workuptally.report.view.wording.Words;
-import workuptally.tally.bench.Reextraction;
 import workuptally.tally.layers.Meeting;
 
 /**
@@ -202,7 +201,7 @@ final class UrgentActionRanking {
         for (UrgentItem item : sorted) {
             for (String layer : item.subjects()) {
                 double one = item.run().tally().evidence().bestGain(layer).stream()
-                        .mapToDouble(Reextraction::gainGrams)
+                        .mapToDouble(r -> r.gain().grams())
                         .sum();
                 gain += one;
                 if (one > best) {

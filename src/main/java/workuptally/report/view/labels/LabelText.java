@@ -106,7 +106,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(l -> l.custody().madeOn())
-                                .or(() -> run.tally().run().date())
+                                .or(() -> run.tally().run().head().date())
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
                         + "    pH: "
@@ -114,9 +114,9 @@ public record LabelText(String name, String contents, String hazards, String def
                                 .map(e -> numbers.inWords(e.asTyped()))
                                 .orElse("______"),
                 "Owner: "
-                        + (run.tally().run().chemist().isBlank()
+                        + (run.tally().run().head().chemist().isBlank()
                                 ? TO_FILL
-                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+                                : run.tally().run().head().chemist()) + "    Phone: " + TO_FILL);
     }
 
     /** What a label must not hide: that a stop is open about the very layer, such as which phase it is. */

@@ -71,7 +71,7 @@ public final class Ledgers {
     private List<Cell> head(RunReview run) {
         return new ArrayList<>(List.of(
                 Cell.of(review.book().name()),
-                Cell.of(run.tally().run().date().map(LocalDate::toString).orElse("")),
+                Cell.of(run.tally().run().head().date().map(LocalDate::toString).orElse("")),
                 Cell.of(run.id())));
     }
 

@@ -91,9 +91,9 @@ public final class LotsSection {
                                 lot.netGrams(),
                                 k,
                                 LiveEntries.net(
-                                        lot.lot().grossGrams(),
-                                        lot.lot().tareGrams(),
-                                        lot.lot().netGrams())),
+                                        lot.lot().weighing().grossGrams(),
+                                        lot.lot().weighing().tareGrams(),
+                                        lot.lot().weighing().netGrams())),
                         lot.netGrams()
                                 .map(net -> ShownFigures.uncertaintyCell(net.expandedUncertainty(k), k))
                                 .orElseGet(() -> new Cell.Missing("")),

@@ -93,7 +93,7 @@ public final class SummarySection {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(Words.of(run.tally().run().status())),
-                Cell.of(run.tally().run().reaction()),
+                Cell.of(run.tally().run().head().reaction()),
                 Cell.of(name),
                 theory(review, index, run, name),
                 crudeOverTheory(review, index, run, name)));
