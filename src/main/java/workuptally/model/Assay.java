@@ -49,6 +49,11 @@ public record Assay(
         return sample.contains(TOGETHER);
     }
 
+    /** True where it tells of a substance of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(substance, name);
+    }
+
     /** Methods of analysis. */
     public enum Method {
         HPLC("HPLC"),

@@ -72,6 +72,11 @@ public record Lot(
                 row);
     }
 
+    /** True for a lot of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product, name);
+    }
+
     /**
      * How a lot was weighed.
      *

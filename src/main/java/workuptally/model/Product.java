@@ -69,6 +69,11 @@ public record Product(
                 row);
     }
 
+    /** True for the product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(this.name, name);
+    }
+
     /**
      * Acid, base or neutral, and how a product parts between water and a solvent.
      *
@@ -119,6 +124,11 @@ public record Product(
         @Override
         public int hashCode() {
             return 31 * partner.hashCode() + Double.hashCode(units);
+        }
+
+        /** True where it is of a partner of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(partner, name);
         }
     }
 

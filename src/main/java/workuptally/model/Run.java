@@ -84,7 +84,7 @@ public record Run(
 
     /** The product of that name, ignoring case, if listed. */
     public Optional<Product> product(String name) {
-        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+        return products.stream().filter(p -> p.isOf(name)).findFirst();
     }
 
     /** The name under which a substance counts: of a product in several forms that of the form isolated, else its own. */

@@ -15,6 +15,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Layer;
 import workuptally.model.Product;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.FlashPoint;
 import workuptally.reference.hazards.Hazard;
@@ -63,7 +64,7 @@ public final class ContainerHazards {
         book.runs().stream()
                 .flatMap(run -> run.products().stream())
                 .map(Product::name)
-                .map(name -> name.toLowerCase(Locale.ROOT))
+                .map(name -> SubstanceName.key(name))
                 .forEach(own::add);
     }
 
@@ -81,7 +82,7 @@ public final class ContainerHazards {
             ofComponent(name, material).ifPresent(notes::add);
             boolean listed = material.parts().stream()
                     .anyMatch(p -> p.substance().isPresent() || p.row().isPresent());
-            if (!listed && !ContainerState.isOurWord(name) && !own.contains(name.toLowerCase(Locale.ROOT))) {
+            if (!listed && !ContainerState.isOurWord(name) && !own.contains(SubstanceName.key(name))) {
                 silent.add(name);
             }
         });

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.model.SubstanceName;
 import workuptally.reference.hazards.FlashPoint;
 import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
@@ -160,7 +161,7 @@ public final class MixtureStatements {
         double solvents = 0;
         double water = 0;
         for (Map.Entry<String, Double> part : percents.entrySet()) {
-            if (part.getKey().equalsIgnoreCase(IngredientAccount.WATER)) {
+            if (SubstanceName.same(part.getKey(), IngredientAccount.WATER)) {
                 water += part.getValue();
             }
             for (HazardNote note : notes) {
@@ -259,7 +260,7 @@ public final class MixtureStatements {
         if (together) {
             double unknown = percents.entrySet().stream()
                     .filter(p -> !statements.containsKey(p.getKey())
-                            && !p.getKey().equalsIgnoreCase(IngredientAccount.WATER))
+                            && !SubstanceName.same(p.getKey(), IngredientAccount.WATER))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             return MixtureRules.codes(parts, unknown);

@@ -15,6 +15,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialRow;
@@ -181,12 +182,12 @@ final class PortionHazards {
         boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
             double percent = percents.entrySet().stream()
-                    .filter(p -> p.getKey().equalsIgnoreCase(material.written()))
+                    .filter(p -> SubstanceName.same(p.getKey(), material.written()))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             Part main = material.material().main();
             boolean gone = wet && main.isDestroyedByWater();
-            if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
+            if (percent > 0 && !gone && !SubstanceName.same(main.name(), material.written())) {
                 material.material().hazard().stream()
                         .filter(h ->
                                 reference.concentrationLimits().findAll(h.key()).isEmpty())

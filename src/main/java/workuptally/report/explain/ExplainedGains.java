@@ -29,7 +29,7 @@ final class ExplainedGains {
         Optional<LayerTally> layer = tally.layer(gain.layer());
         Optional<MeasuredValue> there = layer.stream()
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(gain.substance()))
+                .filter(c -> c.isOf(gain.substance()))
                 .findFirst()
                 .flatMap(Content::massGrams);
         double volume = layer.flatMap(LayerTally::volumeMillilitres)

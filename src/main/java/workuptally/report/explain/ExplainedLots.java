@@ -45,7 +45,7 @@ final class ExplainedLots {
     private Explanation overTheory(RunTally tally, LotTally lot, MeasuredValue percent) {
         Optional<Theory.ProductTheory> theory = tally.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                .filter(p -> p.isOf(lot.product()))
                 .findFirst();
         return new Draft(FigureKind.LOTS, "Lot " + lot.lot().label() + " over theory of " + lot.product())
                 .equation("100·m/m(theory)")

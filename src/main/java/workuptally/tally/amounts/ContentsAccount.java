@@ -3,7 +3,6 @@ package workuptally.tally.amounts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +15,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /**
  * What layers and lots hold by their assays.
@@ -78,7 +78,7 @@ public final class ContentsAccount {
                 of(assay, massGrams, volumeMillilitres, productMillimoles)
                         .flatMap(this::counted)
                         .ifPresent(content -> (dried ? residues : rows)
-                                .computeIfAbsent(content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
+                                .computeIfAbsent(SubstanceName.key(content.substance()), k -> new ArrayList<>())
                                 .add(content));
             }
         }
@@ -103,7 +103,7 @@ public final class ContentsAccount {
                     .filter(r -> r.value() > 0 && r.qualifier() != Qualifier.BELOW && r.qualifier() != Qualifier.ABOVE)
                     .isPresent();
             if (assay.sample().equals(label)
-                    && assay.substance().equalsIgnoreCase(counted.substance())
+                    && assay.isOf(counted.substance())
                     && found
                     && !results.counts(assay)
                     && assay.unit().filter(u -> u != Unit.AREA_PERCENT).isPresent()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /**
  * Products in several forms: what is found of a salt, base, hydrate or solvate counts as the form isolated, mole for mole of the substance.
@@ -24,13 +25,13 @@ public final class FormAccount {
 
     /** True for two names of one substance: the same one, or two forms of it. */
     public boolean same(String one, String other) {
-        return run.countsAs(one).equalsIgnoreCase(run.countsAs(other));
+        return SubstanceName.same(run.countsAs(one), run.countsAs(other));
     }
 
     /** Grams of the form isolated per gram of a substance: 1 for what has no other form; empty where a molar mass is not known. */
     public OptionalDouble gramsPerGram(String substance) {
         String isolated = run.countsAs(substance);
-        if (isolated.equalsIgnoreCase(substance)) {
+        if (SubstanceName.same(isolated, substance)) {
             return OptionalDouble.of(1);
         }
         OptionalDouble own = molarMasses.of(substance);
@@ -44,7 +45,7 @@ public final class FormAccount {
     Optional<Content> counted(Content content) {
         String isolated = run.countsAs(content.substance());
         OptionalDouble grams = gramsPerGram(content.substance());
-        if (isolated.equalsIgnoreCase(content.substance()) || grams.isEmpty()) {
+        if (SubstanceName.same(isolated, content.substance()) || grams.isEmpty()) {
             return grams.isEmpty() ? Optional.empty() : Optional.of(content);
         }
         return Optional.of(new Content(

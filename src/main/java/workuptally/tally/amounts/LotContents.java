@@ -42,7 +42,7 @@ public final class LotContents {
                         lot.basis().word()))));
         LotTally first = products.get(0);
         contents.of(first.lot().label(), first.netGrams(), Optional.empty(), productMillimoles(first)).stream()
-                .filter(c -> products.stream().noneMatch(l -> l.product().equalsIgnoreCase(c.substance())))
+                .filter(c -> products.stream().noneMatch(l -> l.isOf(c.substance())))
                 .forEach(found::add);
         return found;
     }

@@ -1,7 +1,6 @@
 package workuptally.tally.amounts;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import workuptally.chemistry.IllegalFormulaException;
@@ -10,6 +9,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /**
  * Molar masses of the substances a run names: from the formula where there is one, else as typed, else from the reference data.
@@ -75,6 +75,6 @@ public final class MolarMassAccount {
     }
 
     private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
+        return SubstanceName.key(name);
     }
 }

@@ -283,7 +283,7 @@ public final class ClosureAccount {
 
     private boolean isSubstrate(String material) {
         return run.charges().stream()
-                .filter(c -> c.material().equalsIgnoreCase(material))
+                .filter(c -> c.isOf(material))
                 .anyMatch(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent());
     }
 

@@ -197,8 +197,7 @@ public final class ProductWhereabouts implements Whereabouts {
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
         boolean assayed = distillate.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
-                        && c.massGrams().isPresent());
+                .anyMatch(c -> c.isOf(product.name()) && c.massGrams().isPresent());
         Optional<Entered> boils =
                 product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
@@ -264,12 +263,11 @@ public final class ProductWhereabouts implements Whereabouts {
     private boolean isFound(String substance) {
         return found.terms().stream()
                 .map(Found.Term::content)
-                .anyMatch(c -> c.substance().equalsIgnoreCase(substance) && c.kind() != Content.Kind.UNKNOWN);
+                .anyMatch(c -> c.isOf(substance) && c.kind() != Content.Kind.UNKNOWN);
     }
 
     private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
-        boolean lookedFor =
-                found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
+        boolean lookedFor = found.terms().stream().anyMatch(t -> t.content().isOf(other.name()));
         if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }

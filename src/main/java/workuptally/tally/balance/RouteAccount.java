@@ -110,7 +110,7 @@ public final class RouteAccount {
     /** What the assay is multiplied with, by its unit. */
     private String times(LayerTally layer, Content content) {
         Optional<Assay.Unit> unit = run.assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(content.substance()))
                 .findFirst()
                 .flatMap(Assay::unit);
         return switch (unit.orElse(Assay.Unit.MILLIGRAMS_PER_MILLILITRE)) {
@@ -300,7 +300,7 @@ public final class RouteAccount {
             }
         }
         return found.terms().stream()
-                .filter(t -> t.isOf(after) && t.content().substance().equalsIgnoreCase(substance))
+                .filter(t -> t.isOf(after) && t.content().isOf(substance))
                 .flatMap(t -> t.content().massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.tally.amounts.ChargeAmount;
@@ -89,10 +89,7 @@ public final class PlanAccount {
         return amounts.stream()
                 .map(a -> new Weighing(
                         a.charge().material(),
-                        a.charge()
-                                .role()
-                                .map(r -> r.name().toLowerCase(Locale.ROOT))
-                                .orElse(""),
+                        a.charge().role().map(r -> SubstanceName.key(r.name())).orElse(""),
                         number(a.massGrams()),
                         number(a.volumeMillilitres()),
                         number(a.amountMillimoles()),

@@ -80,9 +80,8 @@ public final class ReextractionAccount {
         Optional<Step> step = graph.givenBy(layer.label());
         Optional<String> solvent = step.flatMap(this::solventOf);
         double volume = step.map(s -> portionMillilitres(s, layer)).orElse(0.0);
-        Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
-                .filter(p -> p.product().name().equalsIgnoreCase(content.substance()))
-                .findFirst());
+        Optional<ProductTheory> expected = theory.flatMap(t ->
+                t.products().stream().filter(p -> p.isOf(content.substance())).findFirst());
         if (solvent.isEmpty() || volume <= 0 || expected.isEmpty()) {
             return List.of();
         }
@@ -197,7 +196,7 @@ public final class ReextractionAccount {
                 continue;
             }
             for (Content there : other.contents()) {
-                if (there.kind() == Content.Kind.MEASURED && there.substance().equalsIgnoreCase(content.substance())) {
+                if (there.kind() == Content.Kind.MEASURED && there.isOf(content.substance())) {
                     MeasuredValue organic = there.massGrams()
                             .orElseThrow()
                             .over(other.volumeMillilitres().get());

@@ -45,12 +45,10 @@ final class CombinedContents {
                 .toList();
         List<Content> known = new ArrayList<>(whole.contents());
         for (Product product : run.products()) {
-            boolean isKnown = known.stream()
-                    .anyMatch(c ->
-                            c.kind() != Content.Kind.UNKNOWN && c.substance().equalsIgnoreCase(product.name()));
+            boolean isKnown = known.stream().anyMatch(c -> c.kind() != Content.Kind.UNKNOWN && c.isOf(product.name()));
             Optional<Content> bound = product.wanted() && !isKnown ? bound(whole, product, parts) : Optional.empty();
             if (bound.isPresent()) {
-                known.removeIf(c -> c.substance().equalsIgnoreCase(product.name()));
+                known.removeIf(c -> c.isOf(product.name()));
                 known.add(bound.get());
             }
         }
@@ -62,7 +60,7 @@ final class CombinedContents {
         List<Content> atStrengths = new ArrayList<>();
         for (String part : parts) {
             contents.of(part, whole.massGrams(), whole.volumeMillilitres(), Optional.empty()).stream()
-                    .filter(c -> c.substance().equalsIgnoreCase(product.name()))
+                    .filter(c -> c.isOf(product.name()))
                     .filter(c -> c.upperBoundGrams().isPresent() && c.rests() == Content.Rests.OWN_READING)
                     .forEach(atStrengths::add);
         }

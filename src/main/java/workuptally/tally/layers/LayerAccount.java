@@ -148,6 +148,6 @@ public final class LayerAccount {
     }
 
     private static boolean isLookedFor(LayerTally layer, Product product) {
-        return layer.contents().stream().anyMatch(c -> c.substance().equalsIgnoreCase(product.name()));
+        return layer.contents().stream().anyMatch(c -> c.isOf(product.name()));
     }
 }

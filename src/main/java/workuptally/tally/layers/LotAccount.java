@@ -122,9 +122,8 @@ public final class LotAccount {
             pure = net;
         }
         String product = run.countsAs(lot.product());
-        Optional<MeasuredValue> theoryGrams = theory.flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(product))
-                        .findFirst())
+        Optional<MeasuredValue> theoryGrams = theory.flatMap(
+                        t -> t.products().stream().filter(p -> p.isOf(product)).findFirst())
                 .map(ProductTheory::massGrams);
         Optional<MeasuredValue> overTheory = net.flatMap(n -> theoryGrams
                 .filter(t -> t.value() > 0 && !holdsSeveral)

@@ -25,8 +25,7 @@ final class OwnAmines {
                     .character()
                     .filter(c -> c == Product.Character.BASE)
                     .isPresent();
-            boolean alsoCharged =
-                    run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(product.name()));
+            boolean alsoCharged = run.charges().stream().anyMatch(c -> c.isOf(product.name()));
             if (base && !alsoCharged && holdsNitrogen(product.formula(), substances)) {
                 PortionContents.presents(
                                 product.name(),

@@ -283,7 +283,7 @@ final class EntryChecks {
 
     private Optional<Check> repeated(Assay one, Assay other) {
         boolean same = one.sample().equals(other.sample())
-                && one.substance().equalsIgnoreCase(other.substance())
+                && one.isOf(other.substance())
                 && one.unit().isPresent()
                 && one.unit().equals(other.unit());
         Optional<Entered> first = one.result().entered().filter(EntryChecks::isResult);

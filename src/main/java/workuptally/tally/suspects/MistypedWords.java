@@ -128,7 +128,7 @@ final class MistypedWords {
 
     /** Two rows of one charge: the same material and amount, to the last digit. */
     private static Optional<Hypothesis> twice(Charge first, Charge second) {
-        boolean alike = first.material().equalsIgnoreCase(second.material())
+        boolean alike = first.isOf(second.material())
                 && first.quantity().actual().isPresent()
                 && second.quantity().actual().isPresent()
                 && first.quantity().actual().get().dimension()

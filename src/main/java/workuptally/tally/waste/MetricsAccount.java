@@ -3,7 +3,6 @@ package workuptally.tally.waste;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +13,7 @@ import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
@@ -112,7 +112,7 @@ public final class MetricsAccount {
             Optional<ProductYield> assayed = assayed(yields, product, true).or(() -> assayed(yields, product, false));
             if (assayed.isEmpty()) {
                 boolean weighed = run.lots().stream()
-                        .anyMatch(lot -> lot.product().equalsIgnoreCase(product.name())
+                        .anyMatch(lot -> lot.isOf(product.name())
                                 && lot.assayPercent().entered().isPresent());
                 omissions.add(
                         WHAT,
@@ -232,7 +232,7 @@ public final class MetricsAccount {
                 .sum();
         Map<String, Double> byMaterial = new LinkedHashMap<>();
         reactants.forEach(a -> byMaterial.put(
-                a.charge().material().toLowerCase(Locale.ROOT),
+                SubstanceName.key(a.charge().material()),
                 coefficient(a) * a.molarMassGramsPerMole().getAsDouble()));
         double charged =
                 byMaterial.values().stream().mapToDouble(Double::doubleValue).sum();

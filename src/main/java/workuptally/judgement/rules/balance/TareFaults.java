@@ -134,9 +134,8 @@ public final class TareFaults implements RunRule {
 
     private static Phrase percent(RunTally tally, LotTally lot, double pureGrams) {
         return tally.theory()
-                .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
-                        .findFirst())
+                .flatMap(t ->
+                        t.products().stream().filter(p -> p.isOf(lot.product())).findFirst())
                 .map(p -> Phrase.of(
                         " ({} of {})",
                         Figure.decimals(100 * pureGrams / p.massGrams().value(), 1, "%"),

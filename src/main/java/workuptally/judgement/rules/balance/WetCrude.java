@@ -2,7 +2,6 @@ package workuptally.judgement.rules.balance;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.judgement.rules.FindingList;
@@ -20,6 +19,7 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotMoleRatios;
@@ -140,7 +140,7 @@ public final class WetCrude implements RunRule {
         double sum = lot.productFraction().orElseThrow().value();
         double variance = Math.pow(lot.productFraction().orElseThrow().standardUncertainty(), 2);
         Set<String> counted = new HashSet<>();
-        counted.add(tally.run().countsAs(lot.product()).toLowerCase(Locale.ROOT));
+        counted.add(SubstanceName.key(tally.run().countsAs(lot.product())));
         for (Assay assay : tally.run().assays()) {
             Optional<Entered> result = assay.result()
                     .entered()
@@ -148,7 +148,7 @@ public final class WetCrude implements RunRule {
             if (assay.sample().equals(lot.lot().label())
                     && assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
                     && result.isPresent()
-                    && counted.add(tally.run().countsAs(assay.substance()).toLowerCase(Locale.ROOT))) {
+                    && counted.add(SubstanceName.key(tally.run().countsAs(assay.substance())))) {
                 double percent = assay.relativeStandardUncertaintyPercent()
                         .entered()
                         .map(Entered::value)

@@ -74,8 +74,7 @@ public final class ContentAgainstPh implements RunRule {
         for (String label : step.given().organic()) {
             Optional<Content> assayed = tally.layer(label)
                     .flatMap(layer -> layer.contents().stream()
-                            .filter(c -> c.kind() == Content.Kind.MEASURED
-                                    && c.substance().equalsIgnoreCase(product.name()))
+                            .filter(c -> c.kind() == Content.Kind.MEASURED && c.isOf(product.name()))
                             .findFirst());
             if (assayed.isPresent()) {
                 against(
@@ -153,7 +152,7 @@ public final class ContentAgainstPh implements RunRule {
         }
         Optional<Double> theory = tally.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(product.name()))
+                        .filter(p -> p.isOf(product.name()))
                         .findFirst())
                 .map(p -> p.massGrams().value());
         return theory.flatMap(grams -> new FoundDownstream(tally.run(), tally.layers(), tally.lots())

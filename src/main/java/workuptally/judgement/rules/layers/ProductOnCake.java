@@ -42,7 +42,7 @@ public final class ProductOnCake implements RunRule {
         for (DriedLayer dried : tally.evidence().dried()) {
             Optional<ProductTheory> theory = tally.theory()
                     .flatMap(t -> t.products().stream()
-                            .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))
+                            .filter(p -> p.isOf(dried.product()))
                             .findFirst());
             Optional<Layer> cake = tally.run().layer(dried.cake());
             boolean balanced = tally.closures().stream()

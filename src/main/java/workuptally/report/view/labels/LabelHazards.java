@@ -8,6 +8,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Layer;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.RunMaterial;
@@ -141,12 +142,11 @@ final class LabelHazards {
 
     private static boolean isOwn(RunReview run, String name) {
         return run.tally().run().product(name).isPresent()
-                || run.materials().stream().anyMatch(m -> m.own() && m.written().equalsIgnoreCase(name));
+                || run.materials().stream().anyMatch(m -> m.own() && SubstanceName.same(m.written(), name));
     }
 
     private static boolean isHeld(RunReview run, String name) {
-        return run.hazards().stream()
-                        .anyMatch(n -> n.ofMaterial() && n.subject().equalsIgnoreCase(name))
+        return run.hazards().stream().anyMatch(n -> n.ofMaterial() && SubstanceName.same(n.subject(), name))
                 || run.materials().stream().anyMatch(m -> m.isHeld(name));
     }
 }

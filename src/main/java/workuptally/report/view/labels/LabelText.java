@@ -21,6 +21,7 @@ import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
@@ -163,7 +164,7 @@ public record LabelText(String name, String contents, String hazards, String def
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()
-                            .filter(m -> m.written().equalsIgnoreCase(name))
+                            .filter(m -> SubstanceName.same(m.written(), name))
                             .anyMatch(m -> m.isDestroyedByWater());
             now.put(gone ? "what water left of " + name : name, mass);
         });

@@ -190,7 +190,7 @@ public final class Ledgers {
         double alone = run.tally().layers().stream()
                 .filter(l -> sample.labels().contains(l.label()))
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(sample.substance()))
+                .filter(c -> c.isOf(sample.substance()))
                 .flatMap(c -> c.massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

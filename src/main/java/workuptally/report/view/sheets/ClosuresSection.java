@@ -118,7 +118,7 @@ public final class ClosuresSection {
 
     private static Optional<Live> charged(RunReview run, RowIndex amounts, Closure closure) {
         List<ChargeAmount> charges = run.tally().amounts().stream()
-                .filter(a -> a.charge().material().equalsIgnoreCase(closure.skeleton()))
+                .filter(a -> a.charge().isOf(closure.skeleton()))
                 .toList();
         OptionalInt row =
                 charges.size() == 1 ? amounts.of(run, charges.get(0).charge().material()) : OptionalInt.empty();
@@ -144,9 +144,8 @@ public final class ClosuresSection {
         List<LotTally> rows = run.tally().lots().stream()
                 .filter(l -> l.lot().label().equals(term.place()))
                 .toList();
-        Optional<LotTally> ofProduct = rows.stream()
-                .filter(l -> l.product().equalsIgnoreCase(term.substance()))
-                .findFirst();
+        Optional<LotTally> ofProduct =
+                rows.stream().filter(l -> l.isOf(term.substance())).findFirst();
         Optional<LotTally> lot = ofProduct.or(() -> rows.stream().findFirst());
         OptionalInt row = lot.map(l -> lots.of(run, term.place(), l.product())).orElse(OptionalInt.empty());
         Optional<Double> pure = ofProduct.flatMap(LotTally::pureGrams).map(MeasuredValue::value);

@@ -91,8 +91,7 @@ public final class LayerBalanceSection {
 
     private static Optional<Live> byAssay(RunReview run, LayerTally layer, Content content) {
         List<Assay> rows = run.tally().run().assays().stream()
-                .filter(assay -> assay.sample().equals(layer.label())
-                        && assay.substance().equalsIgnoreCase(content.substance()))
+                .filter(assay -> assay.sample().equals(layer.label()) && assay.isOf(content.substance()))
                 .toList();
         // Pooled results and limits are no product of one cell and another.
         return rows.stream()

@@ -60,7 +60,7 @@ public final class LotsSection {
     private static Cell theory(RunReview run, RowIndex theories, LotTally lot, double k) {
         Optional<Theory.ProductTheory> theory = run.tally().theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                .filter(p -> p.isOf(lot.product()))
                 .findFirst();
         Optional<Live> live = theory.map(t -> theories.of(run, t.product().name()))
                 .filter(OptionalInt::isPresent)

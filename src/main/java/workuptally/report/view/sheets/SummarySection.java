@@ -123,7 +123,7 @@ public final class SummarySection {
         double k = review.period().coverageFactor();
         List<LotTally> lots = run.tally().lots().stream()
                 .filter(lot -> lot.isCrude()
-                        && lot.product().equalsIgnoreCase(product)
+                        && lot.isOf(product)
                         && lot.overTheoryPercent().isPresent())
                 .toList();
         if (lots.size() == 1) {
