@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * @param replicates number of repeats behind the stated uncertainty; blank = taken as well known
  * @param aliquotMillilitres aliquot taken, mL
  * @param residueMilligrams dry residue of the aliquot, mg
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Assay(
@@ -34,7 +34,7 @@ public record Assay(
         Field replicates,
         Field aliquotMillilitres,
         Field residueMilligrams,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** Stands between the labels of a composite sample. */
     public static final String TOGETHER = " + ";

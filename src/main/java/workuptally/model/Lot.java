@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
  * @param identity what is entered as evidence of identity
  * @param statedYieldPercent yield as the chemist typed it, %; only compared
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Lot(
@@ -31,7 +31,7 @@ public record Lot(
         Field relativeStandardUncertaintyPercent,
         LotIdentity identity,
         Field statedYieldPercent,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** Copies the list. */
     public Lot {

@@ -23,6 +23,7 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
@@ -288,7 +289,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 LotIdentity.NONE,
                 Field.NoNumber.BLANK,
-                "",
+                Notes.NONE,
                 row);
     }
 }

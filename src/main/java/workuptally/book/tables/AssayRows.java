@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.LabelsText;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
@@ -47,7 +49,7 @@ public final class AssayRows {
         return new Assay(
                 sample,
                 run.substance(row.text("Substance")),
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 method,
                 result(row, unit, method.isPresent() || namesNothing(row.text("Method"))),
                 unit.unit(),
@@ -56,7 +58,7 @@ public final class AssayRows {
                 row.number("Replicates"),
                 row.number("Aliquot"),
                 row.number("Residue"),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 

@@ -2,6 +2,7 @@ package workuptally.book.tables;
 
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Charge;
 
@@ -34,7 +35,7 @@ public final class ChargeRows {
         return new Charge(
                 material,
                 role,
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
                 new Charge.Quantity(

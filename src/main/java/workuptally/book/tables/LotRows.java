@@ -8,6 +8,7 @@ import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
 import workuptally.book.schema.Schema;
 import workuptally.book.words.IdentityWords;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
@@ -150,7 +151,7 @@ public final class LotRows {
                 row.number("Relative standard uncertainty"),
                 identity(row, run),
                 row.number("Stated yield"),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 

@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.Unit;
 import workuptally.model.Charge;
@@ -60,7 +61,7 @@ public final class ProductRows {
         run.products.add(new Product(
                 name,
                 row.yesOrNo("Wanted").orElse(true),
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
                 skeleton(row, run),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TypedText;
 import workuptally.model.Field;
@@ -80,7 +81,7 @@ public final class StepRows {
                         given(row, run, "Gives organic"),
                         given(row, run, "Gives aqueous"),
                         given(row, run, "Gives other")),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 

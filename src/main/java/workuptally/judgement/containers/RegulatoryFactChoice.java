@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
 import workuptally.reference.tables.Source;
 import workuptally.reference.waste.RegulatoryLimit;
@@ -65,11 +64,7 @@ final class RegulatoryFactChoice {
     }
 
     private static Set<String> elements(String formula) {
-        try {
-            return Formula.parse(formula).composition().keySet();
-        } catch (IllegalFormulaException e) {
-            return Set.of();
-        }
+        return Formula.in(formula).map(f -> f.composition().keySet()).orElse(Set.of());
     }
 
     private String citation(List<String> sources) {

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.chemistry.Antoine;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.charges.AirSensitive;
 import workuptally.material.Material;
 import workuptally.model.Charge;
@@ -111,13 +110,9 @@ final class OperationHazards {
 
     /** Atoms of carbon and oxygen for each of nitrogen; empty with fewer than three nitrogens and for no formula. */
     private static Optional<Double> carbonAndOxygenPerNitrogen(String formula) {
-        try {
-            Formula read = Formula.parse(formula);
-            double nitrogen = read.count("N");
-            return nitrogen < 3 ? Optional.empty() : Optional.of((read.count("C") + read.count("O")) / nitrogen);
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+        return Formula.in(formula)
+                .filter(read -> read.count("N") >= 3)
+                .map(read -> (read.count("C") + read.count("O")) / read.count("N"));
     }
 
     private static List<String> materials(Run run) {

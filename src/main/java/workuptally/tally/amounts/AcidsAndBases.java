@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Part;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -38,7 +37,8 @@ public final class AcidsAndBases {
     public Equivalents of(ChargeAmount amount) {
         double millimoles = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
         String material = amount.charge().material();
-        Equivalents known = solute(material, formula(amount.charge().formula()))
+        Equivalents known = solute(
+                        material, substances.formulaIn(amount.charge().formula()))
                 .map(this::perMole)
                 .orElse(Equivalents.NONE);
         if (known.isNone()) {
@@ -92,7 +92,9 @@ public final class AcidsAndBases {
     }
 
     private Part part(Charge charge) {
-        return substances.material(charge.material(), formula(charge.formula())).main();
+        return substances
+                .material(charge.material(), substances.formulaIn(charge.formula()))
+                .main();
     }
 
     /** Of a workup addition, all portions: by the molarity of its own cell, else by the capacity of the wash. */
@@ -100,7 +102,7 @@ public final class AcidsAndBases {
         Optional<Wash> wash = substances.wash(addition.material());
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
-        Optional<Solute> solute = wash.flatMap(w -> solute(w.solute().orElse(""), formula(w.formula())));
+        Optional<Solute> solute = wash.flatMap(w -> solute(w.solute().orElse(""), substances.formulaIn(w.formula())));
         if (solute.isEmpty() || millilitres == 0) {
             return Equivalents.NONE;
         }
@@ -158,14 +160,6 @@ public final class AcidsAndBases {
     /** The solute a name means, else the one of its formula. */
     public Optional<Solute> solute(String name, Optional<Formula> formula) {
         return substances.solute(name).or(() -> formula.flatMap(substances::soluteOf));
-    }
-
-    private Optional<Formula> formula(String text) {
-        try {
-            return text.isBlank() ? Optional.empty() : Optional.of(substances.formula(text));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
     }
 
     private Equivalents perMole(Solute solute) {

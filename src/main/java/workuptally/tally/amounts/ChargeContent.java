@@ -1,8 +1,9 @@
 package workuptally.tally.amounts;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Formula;
 import workuptally.material.Strength;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
@@ -109,13 +110,7 @@ final class ChargeContent {
     }
 
     private boolean sameFormula(String one, String other) {
-        try {
-            return substances
-                    .formula(one)
-                    .composition()
-                    .equals(substances.formula(other).composition());
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        Optional<Map<String, Double>> first = substances.formulaIn(one).map(Formula::composition);
+        return first.isPresent() && first.equals(substances.formulaIn(other).map(Formula::composition));
     }
 }

@@ -3,7 +3,6 @@ package workuptally.tally.amounts;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Field;
@@ -57,14 +56,7 @@ public final class MolarMassAccount {
 
     /** Molar mass by a formula, g/mol; empty for a blank or unreadable formula. */
     OptionalDouble byFormula(String formula) {
-        if (formula.isBlank()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return OptionalDouble.empty();
-        }
+        return substances.molarMassIn(formula);
     }
 
     private void learn(String name, String formula, Field typed) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Product;
@@ -124,13 +123,6 @@ public final class Skeletons {
     }
 
     private static Map<String, Double> elements(String formula) {
-        if (formula.isBlank()) {
-            return Map.of();
-        }
-        try {
-            return Formula.parse(formula).composition();
-        } catch (IllegalFormulaException e) {
-            return Map.of();
-        }
+        return Formula.in(formula).map(Formula::composition).orElse(Map.of());
     }
 }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
@@ -307,7 +306,7 @@ public final class IngredientAccount {
         if (wash.isEmpty() || wash.get().concentration().massPercent().isEmpty()) {
             return OptionalDouble.empty();
         }
-        OptionalDouble molarMass = formulaMass(wash.get().formula());
+        OptionalDouble molarMass = substances.molarMassIn(wash.get().formula());
         Optional<Entered> typed =
                 addition.step().added().molarityMolesPerLitre().entered();
         if (typed.isPresent() && molarMass.isPresent()) {
@@ -322,20 +321,10 @@ public final class IngredientAccount {
         return substances.wash(material).flatMap(Wash::solute).orElse(material);
     }
 
-    private OptionalDouble formulaMass(String formula) {
-        try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return OptionalDouble.empty();
-        }
-    }
-
+    /** Also true of a formula that cannot be read; a blank one holds none. */
     private boolean holdsCarbon(String formula) {
-        try {
-            return !formula.isBlank() && substances.formula(formula).count("C") > 0;
-        } catch (IllegalFormulaException e) {
-            return true;
-        }
+        return !formula.isBlank()
+                && substances.formulaIn(formula).map(f -> f.count("C") > 0).orElse(true);
     }
 
     private double mass(String solvent, double millilitres) {

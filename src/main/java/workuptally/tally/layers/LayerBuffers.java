@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Run;
@@ -130,15 +129,7 @@ public final class LayerBuffers {
                 .filter(formula -> !formula.isBlank())
                 .findFirst();
         return charged.or(() -> substances.solute(component).map(Solute::formula))
-                .flatMap(this::read);
-    }
-
-    private Optional<Formula> read(String formula) {
-        try {
-            return Optional.of(substances.formula(formula));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+                .flatMap(substances::formulaIn);
     }
 
     /** Some of an acid or its ions, mmol, with its constants in rising order, and whether it gives carbon dioxide. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.reference.hazards.Reactivity;
@@ -41,10 +40,6 @@ final class OwnAmines {
     }
 
     private static boolean holdsNitrogen(String formula, Substances substances) {
-        try {
-            return substances.formula(formula).count("N") > 0;
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        return substances.formulaIn(formula).filter(f -> f.count("N") > 0).isPresent();
     }
 }

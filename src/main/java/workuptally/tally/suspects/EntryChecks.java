@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -159,14 +158,7 @@ final class EntryChecks {
 
     /** Molar mass by a formula, g/mol; empty for one that is blank or cannot be read. */
     OptionalDouble molarMass(String formula) {
-        if (formula.isBlank()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return OptionalDouble.empty();
-        }
+        return substances.molarMassIn(formula);
     }
 
     private static Optional<Check> plan(Charge charge) {

@@ -33,6 +33,7 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
@@ -367,7 +368,7 @@ public final class InventedReviews {
                 BLANK,
                 LotIdentity.shownBy("¹H NMR"),
                 BLANK,
-                "",
+                Notes.NONE,
                 ROW);
         return new LotTally(
                 entry,
@@ -551,7 +552,7 @@ public final class InventedReviews {
                 BLANK,
                 Optional.empty(),
                 new Step.Given(List.of("O2"), List.of("A2"), List.of()),
-                "",
+                Notes.NONE,
                 ROW);
         return new Contact(
                 step,

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.PhOfWash;
 import workuptally.judgement.rules.RunRule;
@@ -225,10 +224,6 @@ public final class IsolatedAsIon implements RunRule {
     }
 
     private static Map<String, Double> elements(String formula) {
-        try {
-            return formula.isBlank() ? Map.of() : Formula.parse(formula).composition();
-        } catch (IllegalFormulaException e) {
-            return Map.of();
-        }
+        return Formula.in(formula).map(Formula::composition).orElse(Map.of());
     }
 }
