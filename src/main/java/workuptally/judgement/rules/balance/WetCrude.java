@@ -61,6 +61,35 @@ public final class WetCrude implements RunRule {
         return findings.list();
     }
 
+    private static void aboveTheory(
+            FindingList findings,
+            LotTally lot,
+            Phrase seen,
+            double percent,
+            double factor,
+            Optional<MeasuredValue> corrected) {
+        findings.add(
+                FindingCode.CRUDE_ABOVE_THEORY,
+                Severity.CHECK,
+                lot.lot().row().at("Gross"),
+                Phrase.of(
+                        "{}{}",
+                        seen,
+                        corrected
+                                .map(c -> Phrase.of(
+                                        "; with its assay the yield is {}",
+                                        Figure.pair(c.value(), c.expandedUncertainty(factor), 1, "%")))
+                                .orElse(Phrase.of(
+                                        "; at least {} of it is not product",
+                                        Figure.decimals(100 - 10_000 / percent, 1, "%")))),
+                Phrase.of("100 % at most for dry product"),
+                "conservation of mass",
+                corrected.isPresent()
+                        ? Phrase.of("Report the assay-corrected yield; dry to constant mass before the final figure.")
+                        : Phrase.of(
+                                "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then."));
+    }
+
     private void judge(FindingList findings, RunTally tally, Book book, LotTally lot, MeasuredValue overTheory) {
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         double percent = overTheory.value();
@@ -73,30 +102,9 @@ public final class WetCrude implements RunRule {
                 Figure.decimals(percent, 1, "%"),
                 ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
-            if (corrected.isPresent() && isExplained(tally, book, lot)) {
-                return;
+            if (corrected.isEmpty() || !isExplained(tally, book, lot)) {
+                aboveTheory(findings, lot, seen, percent, factor, corrected);
             }
-            findings.add(
-                    FindingCode.CRUDE_ABOVE_THEORY,
-                    Severity.CHECK,
-                    lot.lot().row().at("Gross"),
-                    Phrase.of(
-                            "{}{}",
-                            seen,
-                            corrected
-                                    .map(c -> Phrase.of(
-                                            "; with its assay the yield is {}",
-                                            Figure.pair(c.value(), c.expandedUncertainty(factor), 1, "%")))
-                                    .orElse(Phrase.of(
-                                            "; at least {} of it is not product",
-                                            Figure.decimals(100 - 10_000 / percent, 1, "%")))),
-                    Phrase.of("100 % at most for dry product"),
-                    "conservation of mass",
-                    corrected.isPresent()
-                            ? Phrase.of(
-                                    "Report the assay-corrected yield; dry to constant mass before the final figure.")
-                            : Phrase.of(
-                                    "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then."));
         } else if (lot.productFraction().isEmpty() && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)) {
             findings.add(
                     FindingCode.CRUDE_WITHOUT_ASSAY,
