@@ -27,8 +27,7 @@ final class ReferenceRow {
     static BasisRow of(Cited row, Reference reference) {
         return ofSubstance(row, reference)
                 .or(() -> ofRule(row, reference))
-                .orElseGet(() ->
-                        line(row.table() + " " + row.key(), "row used", "", row.sources(), row, reference));
+                .orElseGet(() -> line(row.table() + " " + row.key(), "row used", "", row.sources(), row, reference));
     }
 
     private static Optional<BasisRow> ofSubstance(Cited row, Reference reference) {
@@ -92,10 +91,12 @@ final class ReferenceRow {
                     reference));
         }
         if (row instanceof StreamRule rule) {
-            return Optional.of(line("rule for streams: " + rule.key(), rule.stream(), "", rule.sources(), row, reference));
+            return Optional.of(
+                    line("rule for streams: " + rule.key(), rule.stream(), "", rule.sources(), row, reference));
         }
         if (row instanceof WasteStream stream) {
-            return Optional.of(line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference));
+            return Optional.of(
+                    line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference));
         }
         return Optional.empty();
     }

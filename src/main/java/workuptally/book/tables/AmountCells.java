@@ -57,7 +57,11 @@ final class AmountCells {
         return unit(column, unitColumn, cell.get(), number, beside)
                 .map(unit -> new Amount(
                         numbers.converted(
-                                column, cell.get(), number, unit, base(dimension(unit).orElseThrow())),
+                                column,
+                                cell.get(),
+                                number,
+                                unit,
+                                base(dimension(unit).orElseThrow())),
                         dimension(unit).orElseThrow(),
                         unit.symbol()))
                 .or(() -> Optional.of(new Amount(

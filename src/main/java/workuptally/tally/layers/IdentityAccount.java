@@ -203,7 +203,7 @@ public final class IdentityAccount {
                 return Optional.empty();
             }
             grams += of.getAsDouble();
-            millilitres += part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius);
+            millilitres += part.getValue().millilitres() / substances.densityOver20(part.getKey(), celsius);
         }
         double dissolving = liquid.share(c -> flow.isOrganicSolvent(c) || c.equals(IngredientAccount.WATER) ? 1 : 0)
                 .millilitres();
