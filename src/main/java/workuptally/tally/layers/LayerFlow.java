@@ -33,7 +33,7 @@ public final class LayerFlow {
 
     private final Run run;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Map<Step, Addition> additions;
     private final StepOutputs outputs;
     private final MeasuredPortions measured;
@@ -48,7 +48,7 @@ public final class LayerFlow {
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.additions = additions;
         this.outputs = new StepOutputs(run, LayerGraph.of(run), substances);
         this.measured = new MeasuredPortions(run, substances, layers);
@@ -229,7 +229,7 @@ public final class LayerFlow {
                                 .map(agent -> agent.uptake().theoreticalGramsPerGram())
                                 .orElse(0.0))
                 .sum();
-        return mixture.grams(Materials.WATER) <= bound ? agents : Ingredients.EMPTY;
+        return mixture.grams(IngredientAccount.WATER) <= bound ? agents : Ingredients.EMPTY;
     }
 
     /** Distillate of which only the mass or the volume is known: the solvents that were there, in equal shares; nothing where neither is. */
@@ -277,7 +277,7 @@ public final class LayerFlow {
 
     /** What stays a liquid without the solids that went into solution. */
     private boolean isLiquid(Ingredients phase) {
-        return phase.share(n -> n.equals(Materials.SOLIDS) ? 0 : 1).millilitres()
+        return phase.share(n -> n.equals(IngredientAccount.SOLIDS) ? 0 : 1).millilitres()
                 > substances.value(Threshold.LEAST_PHASE);
     }
 
