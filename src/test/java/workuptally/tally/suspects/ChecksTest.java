@@ -38,7 +38,7 @@ class ChecksTest {
             RunTally tally = new RunTallying(book.limits(), SmallBook.substances())
                     .tally(book.runs().get(0));
             EntryChecks entries = new EntryChecks(book, SmallBook.substances(), new TareRegister(List.of()));
-            Checks checks = new Checks(book, SmallBook.substances(), entries);
+            Checks checks = new Checks(Checks.transfers(book), SmallBook.substances(), entries);
             return new Checked(tally, checks.of(RunBalances.of(tally), Changes.NONE));
         }
 
@@ -285,7 +285,7 @@ class ChecksTest {
         EntryChecks entries = new EntryChecks(book, SmallBook.substances(), new TareRegister(List.of()));
         assertEquals(
                 60,
-                new Checks(book, SmallBook.substances(), entries)
+                new Checks(Checks.transfers(book), SmallBook.substances(), entries)
                         .transfersOf(book.runs().get(0))
                         .size());
         SmallBook more = poured(sixty)
@@ -294,7 +294,7 @@ class ChecksTest {
         Book tooMany = more.book();
         assertEquals(
                 0,
-                new Checks(tooMany, SmallBook.substances(), entries)
+                new Checks(Checks.transfers(tooMany), SmallBook.substances(), entries)
                         .transfersOf(tooMany.runs().get(0))
                         .size());
     }
