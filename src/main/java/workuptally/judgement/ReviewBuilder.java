@@ -26,6 +26,7 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.reference.Reference;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.tables.Cited;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
@@ -82,8 +83,11 @@ public final class ReviewBuilder {
         List<Finding> before = subjects.named(first);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
-        List<List<LayerDecision>> decided =
-                decided(tallies, new LayerDecisions(book, containers, materialsByRun), byRun(before));
+        List<List<LayerDecision>> decided = decided(
+                tallies,
+                new LayerDecisions(
+                        book, containers, materialsByRun, () -> substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE)),
+                byRun(before));
         List<Finding> held = new ArrayList<>(before);
         for (int i = 0; i < tallies.size(); i++) {
             held.addAll(HeldLayers.of(tallies.get(i), decided.get(i), book.limits(), substances.apart(), experience));

@@ -157,8 +157,13 @@ final class CarriedMaterials {
                     boolean named = known.stream().anyMatch(c -> c.material().equalsIgnoreCase(name));
                     if (grams > 0 && !named && substances.isOrganicSolvent(name)) {
                         ofMaterial(name)
-                                .forEach(part -> solvents.add(
-                                        new Carried(part.material(), part.membership(), part.shown(), true)));
+                                .forEach(part -> solvents.add(new Carried(
+                                        part.material(),
+                                        part.membership(),
+                                        part.shown(),
+                                        100 * grams
+                                                < substances.value(Threshold.LEAST_CLASS_SHARE)
+                                                        * makeUp.totalGrams())));
                     }
                 }));
         return solvents;

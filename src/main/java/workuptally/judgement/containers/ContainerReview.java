@@ -1,6 +1,7 @@
 package workuptally.judgement.containers;
 
 import java.util.List;
+import java.util.Optional;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.tally.containers.ContainerState;
@@ -12,6 +13,7 @@ import workuptally.tally.suspects.RunSuspects;
  *
  * @param tally its ledger
  * @param standing what stands together in it though it never should
+ * @param otherStream name of the stream that its stated contents suggest, where that is another than its label's
  * @param made transfers made since its weighing, in order of the table
  * @param proposals the proposals, in order of the table
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
@@ -22,6 +24,7 @@ import workuptally.tally.suspects.RunSuspects;
 public record ContainerReview(
         ContainerTally tally,
         List<Clash> standing,
+        Optional<String> otherStream,
         List<MadeTransfer> made,
         List<ProposalFit> proposals,
         ContainerState afterProposals,

@@ -12,6 +12,7 @@ import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reference;
 import workuptally.reference.waste.ContainerLabel;
+import workuptally.tally.HeldOnCake;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
@@ -51,7 +52,7 @@ public final class ContainerReviews {
         this.ledgers = new ContainerAccount(book, tallies, substances).ledgers();
         this.runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
-        this.streams = new ContainerStreams(substances, runs);
+        this.streams = new ContainerStreams(substances, runs, book.limits().value(Limit.HALOGEN_LIMIT));
         this.carried = new CarriedMaterials(substances, runs);
         this.clashes = new ContainerClashes(reference.reactivity());
         this.hazards = new ContainerHazards(book, tallies, substances);
@@ -65,7 +66,10 @@ public final class ContainerReviews {
 
     private ContainerReview review(ContainerTally ledger) {
         String label = ledger.container().wasteStream();
-        ContainerLabel read = streams.ofContainer(label);
+        ContainerLabel said = streams.ofContainer(label);
+        Optional<String> contradicting =
+                streams.contradicting(said, ledger.then().grams());
+        ContainerLabel read = contradicting.isPresent() ? said.withUnreadName() : said;
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         List<Carried> present =
                 carried.ofContainer(label, read, ledger.then().grams().keySet());
@@ -85,7 +89,15 @@ public final class ContainerReviews {
             List<Clash> met = clashes.with(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
             ProposalFit proposal = new ProposalFit(
-                    addition, fit, waitsForPhase, streams.names(incoming, addition, read), met, after, limit, crosses);
+                    addition,
+                    fit,
+                    waitsForPhase,
+                    streams.names(incoming, addition, read),
+                    met,
+                    cakes(addition),
+                    after,
+                    limit,
+                    crosses);
             if (proposal.fits()) {
                 state = after;
                 over |= crosses;
@@ -96,12 +108,19 @@ public final class ContainerReviews {
         return new ContainerReview(
                 ledger,
                 clashes.within(present),
+                contradicting,
                 made(ledger, read),
                 proposals,
                 state,
                 new RegulatoryFacts(substances).of(read.stream(), ledger.now()),
                 hazards.of(ledger),
                 suspects.of(ledger));
+    }
+
+    private List<HeldOnCake> cakes(ContainerAddition addition) {
+        return Optional.ofNullable(runs.get(addition.transfer().run())).map(HeldOnCake::of).orElse(List.of()).stream()
+                .filter(cake -> addition.transfer().layers().contains(cake.cake()))
+                .toList();
     }
 
     private List<MadeTransfer> made(ContainerTally ledger, ContainerLabel read) {

@@ -4,18 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.material.Material;
 import workuptally.material.State;
-import workuptally.model.Layer;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.substances.Solvent;
 import workuptally.reference.waste.ContainerLabel;
-import workuptally.reference.waste.LayerFacts;
-import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
 import workuptally.reference.waste.WasteStreams;
 import workuptally.tally.RunTally;
@@ -29,11 +24,13 @@ final class ContainerStreams {
     private final Substances substances;
     private final WasteStreams streams;
     private final Map<String, RunTally> runs;
+    private final ContentsStream contents;
 
-    ContainerStreams(Substances substances, Map<String, RunTally> runs) {
+    ContainerStreams(Substances substances, Map<String, RunTally> runs, double halogenLimitPercent) {
         this.substances = substances;
         this.streams = substances.reference().streams();
         this.runs = runs;
+        this.contents = new ContentsStream(substances, halogenLimitPercent);
     }
 
     /** What a container's label says of its stream and of what it keeps out. */
@@ -81,25 +78,27 @@ final class ContainerStreams {
     private Optional<String> ofMaterial(String material) {
         Material meant = substances.material(material);
         Optional<String> usual = meant.hazard().map(Hazard::usualWasteStream);
-        return usual.or(() -> meant.solvent()
-                .flatMap(solvent -> streams.ruleFor(pure(solvent)).map(StreamRule::stream)));
+        return usual.or(() -> meant.solvent().flatMap(solvent -> contents.stream(Map.of(solvent.name(), 1.0))));
     }
 
-    private static LayerFacts pure(Solvent solvent) {
-        double halogenated = solvent.halogenated() ? 100 : 0;
-        return new LayerFacts(
-                Layer.Phase.ORGANIC.word(),
-                Map.of(),
-                solvent.halogenated(),
-                halogenated,
-                100,
-                0,
-                OptionalDouble.empty(),
-                "",
-                LayerFacts.MakeUp.KNOWN,
-                List.of(),
-                Optional.empty(),
-                "");
+    /**
+     * Another stream that the stated contents of a container suggest than its label: acid under a label for base, a halogenated solvent
+     * under one for the others, an oxidant under either. A container for something special may list what it stands in alone.
+     *
+     * @return its name; empty where label and contents agree, or nothing tells
+     */
+    Optional<String> contradicting(ContainerLabel label, Map<String, Double> grams) {
+        Optional<WasteStream> told = label.stream().filter(stream -> !stream.asksFirst());
+        if (told.isEmpty() || contents.holdsAnyOf(told.get().impliedClasses(), grams)) {
+            return Optional.empty();
+        }
+        boolean ofAcidOrBase = implies(told.get(), MaterialClass.ACID) || implies(told.get(), MaterialClass.BASE);
+        if (!ofAcidOrBase && !told.get().impliedClasses().isEmpty()) {
+            return Optional.empty();
+        }
+        return contents.stream(grams)
+                .filter(suggested -> fit(suggested, told.get()).compareTo(StreamFit.OTHER) >= 0)
+                .map(suggested -> names(List.of(suggested)));
     }
 
     /**

@@ -13,6 +13,7 @@ import workuptally.model.Phrase;
  * @param reason the outcome's reason in a sentence
  * @param conditions conditions R1 to R12 in order
  * @param atMost the most it holds of a wanted product; empty where that cannot be told
+ * @param departure how it has left the bench, if it has
  * @param notJudged materials it can hold whose reactivity no table tells, as typed
  */
 public record LayerDecision(
@@ -21,6 +22,7 @@ public record LayerDecision(
         Phrase reason,
         List<Condition> conditions,
         Optional<AtMost> atMost,
+        Optional<Departure> departure,
         List<String> notJudged) {
     /** Copies the lists. */
     public LayerDecision {
@@ -28,10 +30,16 @@ public record LayerDecision(
         notJudged = List.copyOf(notJudged);
     }
 
-    /** A decision about a layer all of whose materials are listed. */
+    /** A decision about a layer that is there, and all of whose materials are listed. */
     public LayerDecision(
             String layer, Outcome outcome, Phrase reason, List<Condition> conditions, Optional<AtMost> atMost) {
-        this(layer, outcome, reason, conditions, atMost, List.of());
+        this(layer, outcome, reason, conditions, atMost, Optional.empty(), List.of());
+    }
+
+    /** True where it was let go, all of it, before its evidence was complete: nothing is left to keep or to measure. */
+    public boolean isGoneEarly() {
+        return outcome != Outcome.EVIDENCE_COMPLETE
+                && departure.filter(Departure::whole).isPresent();
     }
 
     /** What the decision says nothing about: {@code not judged: reactivity of X}; empty where all is listed. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleSupplier;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision.AtMost;
@@ -48,6 +49,8 @@ public final class LayerDecisions {
     private final Map<String, List<Transfer>> transfersByRun;
     private final Map<String, List<RunMaterial>> materialsByRun;
 
+    private final DoubleSupplier toleranceOfAmounts;
+
     /** The conditions so far, each by itself: layers of many runs rest on the same words. Runs may be judged beside each other. */
     private final Map<Condition, Condition> shared = new ConcurrentHashMap<>();
 
@@ -56,8 +59,14 @@ public final class LayerDecisions {
      *
      * @param containers its containers with what is proposed for them
      * @param materialsByRun what the names of each run mean
+     * @param toleranceOfAmounts share of a layer that may stay behind where all of it was transferred, fraction
      */
-    public LayerDecisions(Book book, List<ContainerReview> containers, Map<String, List<RunMaterial>> materialsByRun) {
+    public LayerDecisions(
+            Book book,
+            List<ContainerReview> containers,
+            Map<String, List<RunMaterial>> materialsByRun,
+            DoubleSupplier toleranceOfAmounts) {
+        this.toleranceOfAmounts = toleranceOfAmounts;
         this.materialsByRun = materialsByRun;
         this.book = book;
         this.containersByRun = byRun(containers);
@@ -99,6 +108,7 @@ public final class LayerDecisions {
                             .toList(),
                     layer.endsWorkup() ? openBalance(run) : Phrase.NONE,
                     ContentSmall.atMost(evidence),
+                    Departure.of(layer, transfers, toleranceOfAmounts),
                     NotJudged.in(layer.label(), run.run(), materials)));
         }
         return decisions;
@@ -121,11 +131,13 @@ public final class LayerDecisions {
             List<Condition> conditions,
             Phrase openBalance,
             Optional<AtMost> atMost,
+            Optional<Departure> departure,
             List<String> notJudged) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
-            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost, notJudged);
+            return new LayerDecision(
+                    layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost, departure, notJudged);
         }
         if (missing.isPresent()) {
             return new LayerDecision(
@@ -134,6 +146,7 @@ public final class LayerDecisions {
                     Phrase.of("missing: {}", missing.get().evidence()),
                     conditions,
                     atMost,
+                    departure,
                     notJudged);
         }
         Phrase bound = conditions.stream()
@@ -142,7 +155,7 @@ public final class LayerDecisions {
                 .findFirst()
                 .orElse(Phrase.NONE);
         Phrase reason = openBalance.isEmpty() ? bound : Phrase.of("{}; {}", bound, openBalance);
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, notJudged);
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, departure, notJudged);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */

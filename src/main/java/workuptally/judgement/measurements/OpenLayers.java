@@ -40,7 +40,9 @@ public final class OpenLayers {
         this.tally = tally;
         this.tests = tests;
         this.pooling = pooling;
-        decisions.stream().filter(d -> d.outcome() != Outcome.EVIDENCE_COMPLETE).forEach(d -> open.put(d.layer(), d));
+        decisions.stream()
+                .filter(d -> d.outcome() != Outcome.EVIDENCE_COMPLETE && !d.isGoneEarly())
+                .forEach(d -> open.put(d.layer(), d));
         for (LayerDecision decision : open.values()) {
             needs(decision).filter(n -> !n.isEmpty()).ifPresent(n -> goals.add(new Goal(decision.layer(), n, 1)));
         }

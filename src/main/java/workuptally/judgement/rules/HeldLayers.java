@@ -37,17 +37,20 @@ public final class HeldLayers {
 
     /** Codes of the findings. */
     static List<FindingCode> codes() {
-        return List.of(FindingCode.LAYER_HOLDS_PRODUCT, FindingCode.LAYER_WAITS, FindingCode.LAYERS_NOT_ASSAYED);
+        return List.of(
+                FindingCode.LAYER_HOLDS_PRODUCT,
+                FindingCode.LAYER_WAITS,
+                FindingCode.LAYERS_NOT_ASSAYED,
+                FindingCode.LAYER_LEFT_EARLY);
     }
 
     /** The findings of a run. */
     public static List<Finding> of(
-            RunTally tally,
-            List<LayerDecision> decisions,
-            Limits limits,
-            Substances substances,
-            Experience experience) {
+            RunTally tally, List<LayerDecision> all, Limits limits, Substances substances, Experience experience) {
         FindingList findings = new FindingList(tally.run().id());
+        LeftEarly.add(tally, all, findings);
+        List<LayerDecision> decisions =
+                all.stream().filter(d -> !d.isGoneEarly()).toList();
         Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, substances);
         unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits, experience).add(u, findings));
         Set<String> rags =

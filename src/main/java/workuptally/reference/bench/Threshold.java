@@ -215,6 +215,8 @@ public enum Threshold {
     STATED_YIELD_ROUNDING(0, 100),
     /** Within which a typed net mass is gross less tare; standard uncertainties. */
     NET_SAME(0.5, 20),
+    /** Excess of a solvent in distillates over what went into the run from which it is asked about; %. */
+    COMPOSITION_EXCESS(0, 1000),
     /** Share of a composition from which a solvent that nobody brought is asked about; mass %. */
     COMPOSITION_UNEXPECTED(0, 100),
     /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */

@@ -21,6 +21,7 @@ public final class MaterialClass {
     public static final String CYANIDE = "cyanide";
     public static final String ETHER = "ether";
     public static final String GRIGNARD = "grignard";
+    public static final String HALOGENATED = "halogenated";
     public static final String HEAVY_METAL = "heavy-metal";
     public static final String HYDRIDE_STRONG = "hydride-strong";
     public static final String ORGANIC = "organic";

@@ -24,7 +24,7 @@ public record ContainerLabel(
         keptOutByName = List.copyOf(keptOutByName);
     }
 
-    /** The same where a name that it keeps out is that of no material that the tables know. */
+    /** The same where it tells less than it seems: it keeps out what no table knows, or its contents contradict it. */
     public ContainerLabel withUnreadName() {
         return new ContainerLabel(stream, keptOut, keptOutByName, said, true);
     }

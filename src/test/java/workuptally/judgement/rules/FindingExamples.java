@@ -261,6 +261,7 @@ final class FindingExamples {
                 "composition-not-charged",
                 Severity.CHECK,
                 clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
+        add("composition-contradicted", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902", "6,mL,,,,0.902"));
         add(
                 "composition-incomplete",
                 Severity.CHECK,
@@ -474,6 +475,11 @@ final class FindingExamples {
                 "layers-not-assayed",
                 Severity.HOLD,
                 clean().with("assays", "HPLC,1.51", "TLC,1.51").with("assays", "HPLC,<0.10", "TLC,<0.10"));
+        add(
+                "layer-left-early",
+                Severity.HOLD,
+                clean().with("isolated", "96.9022,90.3358", "96.9022,")
+                        .with("layers", "63.11,,,kept", "63.11,,,released"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",
@@ -519,6 +525,10 @@ final class FindingExamples {
                 "container-incompatible",
                 Severity.STOP,
                 container("W1,halogenated solvents,10,400,1400,dichloromethane 900 g; sodium azide 100 g,2026-02-02"));
+        add(
+                "container-content-differs",
+                Severity.HOLD,
+                container("W1,\"aqueous, acidic\",10,400,3400,water 2600 g; sodium hydroxide 400 g,2026-02-02"));
         add(
                 "transfer-in-wrong-stream",
                 Severity.CHECK,

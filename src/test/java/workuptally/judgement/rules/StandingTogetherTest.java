@@ -54,6 +54,33 @@ class StandingTogetherTest {
         assertEquals("", codes(container(stream, contents), FindingCode.CONTAINER_INCOMPATIBLE));
     }
 
+    /** Two rows swapped, or the wrong bottle filled (common practice); what is written under its own label is not told. */
+    @ParameterizedTest
+    @CsvSource({
+        "'aqueous, acidic',water 2600 g; sodium hydroxide 400 g,container-content-differs HOLD",
+        "'aqueous, basic',water 2600 g; sulfuric acid 400 g,container-content-differs HOLD",
+        "non-halogenated solvents,acetone 900 g; dichloromethane 500 g,container-content-differs HOLD",
+        "'aqueous, basic',water 900 g; potassium permanganate 50 g,container-content-differs HOLD",
+        "'aqueous, basic',water 900 g; copper sulfate 50 g,container-content-differs HOLD",
+        "non-halogenated solvents,water 2 kg; sodium hydroxide 50 g,container-content-differs HOLD",
+        "'aqueous, acidic',water 2600 g; sodium hydroxide 100 g; hydrogen chloride 300 g,''",
+        "'aqueous, basic',water 2600 g; sodium bicarbonate 100 g; ethanol 30 g; sodium chloride 200 g,''",
+        "aqueous,water 2600 g; sodium hydroxide 100 g,''",
+        "aqueous with heavy metals,water 2600 g; sodium chloride 100 g,''",
+        "halogenated solvents,acetone 900 g; ethyl acetate 500 g,''",
+        "oxidisers,water 900 g; potassium permanganate 50 g,''"
+    })
+    void contentsOfAnotherStreamThanTheLabelAreAHold(String stream, String contents, String codes) {
+        SmallBook book = container(stream, contents);
+        assertEquals(codes, codes(book, FindingCode.CONTAINER_CONTENT_DIFFERS));
+        SmallBook added = book.row(
+                        "transfers", "Transfer", "T1", "Material", "water", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertTrue(codes.isEmpty()
+                || codes(added, FindingCode.PROPOSAL_STREAM_UNKNOWN, FindingCode.PROPOSAL_WRONG_STREAM)
+                        .startsWith("proposal-"));
+    }
+
     @Test
     void aTransferThatWasMadeCountsAsThere() {
         SmallBook book = container("halogenated solvents", "dichloromethane 900 g")
@@ -127,6 +154,23 @@ class StandingTogetherTest {
                 .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "32")
                 .but("transfers", "Status", "proposed");
         assertEquals("proposal-incompatible STOP", codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
+    }
+
+    /** Concentrated nitric acid and permanganate meet organic solvents with fire or explosion (Prudent Practices, table of incompatibles). */
+    @ParameterizedTest
+    @CsvSource({
+        "'aqueous, acidic',water 1500 g; nitric acid 1500 g,1-butanol 5.5 %; water 94.5 %,proposal-incompatible STOP",
+        "oxidisers,water 2500 g; potassium permanganate 500 g,tert-butyl methyl ether 1.3 %; water 98.7 %,proposal-incompatible STOP",
+        "'aqueous, acidic',water 2500 g; hydrogen chloride 100 g,ethyl acetate 7 %; water 93 %,''",
+        "'aqueous, acidic',water 2500 g; sulfuric acid 100 g,tetrahydrofuran 9 %; water 91 %,''"
+    })
+    void solventDissolvedInWaterMeetsAnOxidant(String stream, String contents, String composition, String codes) {
+        SmallBook book = container(stream, contents)
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "100", "pH", "2.5", "Status", "kept")
+                .but("layers", "Composition", composition)
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.PROPOSAL_INCOMPATIBLE));
     }
 
     @ParameterizedTest

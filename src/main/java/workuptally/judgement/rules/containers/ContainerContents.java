@@ -37,6 +37,7 @@ public final class ContainerContents implements ProposalRule {
     public List<FindingCode> codes() {
         return List.of(
                 FindingCode.CONTAINER_CONTENT_UNKNOWN,
+                FindingCode.CONTAINER_CONTENT_DIFFERS,
                 FindingCode.CONTAINER_WEIGHING_DIFFERS,
                 FindingCode.CONTAINER_NAME_SHORT,
                 FindingCode.TARE_MISSING);
@@ -49,6 +50,7 @@ public final class ContainerContents implements ProposalRule {
         for (ContainerReview container : containers) {
             unknown(findings, container.tally().container());
             unlisted(findings, container.tally().container());
+            ofAnotherStream(findings, container);
             container.tally().reconciliation().ifPresent(r -> differs(findings, container, r));
             abbreviated(findings, container.tally().container());
             withoutTare(findings, container.tally().container());
@@ -95,6 +97,27 @@ public final class ContainerContents implements ProposalRule {
                     "reference table of materials",
                     Phrase.of("Find out what it is from its label or whoever filled it; nothing is added meanwhile."));
         }
+    }
+
+    private static void ofAnotherStream(FindingList findings, ContainerReview container) {
+        Container entry = container.tally().container();
+        container
+                .otherStream()
+                .filter(stream -> container.standing().isEmpty())
+                .ifPresent(
+                        stream -> findings.add(
+                                FindingCode.CONTAINER_CONTENT_DIFFERS,
+                                Severity.HOLD,
+                                entry.row().at("Contents then"),
+                                Phrase.of(
+                                        "the contents of {} suggest '{}', it is labelled '{}'",
+                                        entry.id(),
+                                        stream,
+                                        entry.wasteStream()),
+                                Phrase.of("contents of the stream on the label"),
+                                FindingList.PRACTICE,
+                                Phrase.of(
+                                        "Look at the container: correct the row if it is wrong, else tell the person responsible for waste; nothing is added meanwhile.")));
     }
 
     private static void withoutTare(FindingList findings, Container container) {

@@ -39,6 +39,9 @@ final class ShortRemedies {
             Map.entry(
                     FindingCode.CONTAINER_INCOMPATIBLE,
                     "Add nothing to this container, tell who is responsible for waste: %s"),
+            Map.entry(
+                    FindingCode.CONTAINER_CONTENT_DIFFERS,
+                    "Look what the container holds, its label says another stream: %s"),
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),
@@ -47,6 +50,10 @@ final class ShortRemedies {
             Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
             Map.entry(FindingCode.FUNNEL_OVERFULL, "Use more loads or a larger funnel: %s"),
             Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
+            Map.entry(
+                    FindingCode.LAYER_LEFT_EARLY,
+                    "Left before its evidence: leave its container as it is, look for a sample: %s"),
+            Map.entry(FindingCode.COMPOSITION_CONTRADICTED, "Correct the composition, it leaves out what went in: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
     /** What to do about entries that were not read, or that contradict each other. */

@@ -70,6 +70,7 @@ final class ContainerLedgers {
     TableView transfers() {
         Map<String, ProposalLine> proposals = new HashMap<>();
         ProposalLine.of(review).forEach(line -> proposals.put(line.transfer(), line));
+        Map<String, List<String>> made = ProposalLine.againstMade(review);
         return TableView.of(
                 "Transfers",
                 "",
@@ -87,10 +88,13 @@ final class ContainerLedgers {
                         Column.text("Fits", 10),
                         Column.text("Against it", 40)),
                 review.book().transfers(),
-                transfer -> Stream.of(transfer(transfer, Optional.ofNullable(proposals.get(transfer.id())))));
+                transfer -> Stream.of(transfer(
+                        transfer,
+                        Optional.ofNullable(proposals.get(transfer.id())),
+                        made.getOrDefault(transfer.id(), List.of()))));
     }
 
-    private TableView.Row transfer(Transfer transfer, Optional<ProposalLine> proposal) {
+    private TableView.Row transfer(Transfer transfer, Optional<ProposalLine> proposal, List<String> againstMade) {
         return Ledgers.row(
                 List.of(
                         Cell.of(review.book().name()),
@@ -105,8 +109,8 @@ final class ContainerLedgers {
                         Cell.of(Words.of(transfer.status())),
                         Cell.of(transfer.by()),
                         Cell.of(proposal.map(p -> p.group().word()).orElse("")),
-                        Cell.of(proposal.map(p -> String.join("; ", p.reasons()))
-                                .orElse(""))));
+                        Cell.of(String.join(
+                                "; ", proposal.map(ProposalLine::reasons).orElse(againstMade)))));
     }
 
     private static Cell mass(Transfer transfer, Optional<ProposalLine> proposal) {

@@ -7,8 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
@@ -49,10 +51,13 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
+            Map.entry(FindingCode.LAYER_LEFT_EARLY, "left before its evidence was complete"),
+            Map.entry(FindingCode.TRANSFER_IN_WRONG_STREAM, "another stream than the container's"),
             Map.entry(FindingCode.CONTAINER_INCOMPATIBLE, "what the container holds should not stand together"),
             Map.entry(FindingCode.TRANSFER_OF_GONE, "by the book no longer there"),
             Map.entry(FindingCode.TRANSFER_OF_REUSED, "said to be used again"),
             Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
+            Map.entry(FindingCode.CONTAINER_CONTENT_DIFFERS, "the container holds another stream than its label says"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
             Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
             Map.entry(FindingCode.MATERIAL_AMBIGUOUS, "its name is not certain: its reactivity is not judged"),
@@ -140,6 +145,32 @@ public record ProposalLine(
                 .toList();
     }
 
+    /** What speaks against transfers that were made, by their names: layers that left too early, another stream, what is gone. */
+    public static Map<String, List<String>> againstMade(Review review) {
+        Map<String, List<Finding>> byTransfer = against(review);
+        Map<String, List<String>> reasons = new HashMap<>();
+        for (Transfer transfer : review.book().transfers()) {
+            if (transfer.status() == Transfer.Status.DONE) {
+                reasons.put(
+                        transfer.id(),
+                        Stream.concat(
+                                        byTransfer.getOrDefault(transfer.id(), List.of()).stream(),
+                                        review.findings().stream().filter(f -> leftEarlyBy(f, transfer)))
+                                .map(f -> REASONS.get(f.code()))
+                                .filter(Objects::nonNull)
+                                .distinct()
+                                .toList());
+            }
+        }
+        return reasons;
+    }
+
+    private static boolean leftEarlyBy(Finding finding, Transfer transfer) {
+        return finding.code() == FindingCode.LAYER_LEFT_EARLY
+                && finding.run().equals(transfer.run())
+                && transfer.layers().containsAll(finding.subject().layers());
+    }
+
     private static Map<String, List<Finding>> against(Review review) {
         Map<String, List<Finding>> against = new HashMap<>();
         for (Finding finding : review.findings()) {
@@ -148,6 +179,7 @@ public record ProposalLine(
                 against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
             if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN
+                    || finding.code() == FindingCode.CONTAINER_CONTENT_DIFFERS
                     || finding.code() == FindingCode.CONTAINER_INCOMPATIBLE) {
                 review.book().transfers().stream()
                         .filter(t -> t.container().equals(finding.subject().container()))
