@@ -20,6 +20,9 @@ public final class Formula {
     private final Map<String, Double> composition;
     private final int charge;
 
+    /** Put into words at the first question, since names are looked up by it; two threads at once make the same. */
+    private String text = "";
+
     Formula(Map<String, Double> composition, int charge) {
         this.composition = Collections.unmodifiableMap(hillOrder(composition));
         this.charge = charge;
@@ -127,6 +130,13 @@ public final class Formula {
     /** Hill formula with the charge, for example {@code C7H5O2-}; nuclides in square brackets. */
     @Override
     public String toString() {
+        if (text.isEmpty()) {
+            text = inWords();
+        }
+        return text;
+    }
+
+    private String inWords() {
         StringBuilder text = new StringBuilder();
         composition.forEach((symbol, count) -> {
             text.append(Character.isDigit(symbol.charAt(0)) ? "[" + symbol + "]" : symbol);

@@ -30,6 +30,9 @@ public record Run(
         List<LeftOutRow> leftOut) {
     private static final Pattern STEP_NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
 
+    /** Digits of a whole number that needs no closer look. */
+    private static final int SHORT = 9;
+
     /** Copies the lists. */
     public Run {
         products = List.copyOf(products);
@@ -64,27 +67,62 @@ public record Run(
 
     /** The steps in order of their numbers where all are numbers, else in order of the table. */
     public List<Step> orderedSteps() {
-        if (steps.stream().anyMatch(s -> !STEP_NUMBER.matcher(s.number()).matches())) {
-            return steps;
+        // asked many times for each run, and nearly always they stand in order
+        boolean inOrder = true;
+        double before = -1;
+        for (Step step : steps) {
+            String number = step.number();
+            if (!isWhole(number) && !STEP_NUMBER.matcher(number).matches()) {
+                return steps;
+            }
+            double value = Double.parseDouble(number);
+            inOrder &= value >= before;
+            before = value;
         }
-        return steps.stream()
-                .sorted(Comparator.comparingDouble(s -> Double.parseDouble(s.number())))
-                .toList();
+        return inOrder
+                ? steps
+                : steps.stream()
+                        .sorted(Comparator.comparingDouble(s -> Double.parseDouble(s.number())))
+                        .toList();
+    }
+
+    private static boolean isWhole(String number) {
+        for (int i = 0; i < number.length(); i++) {
+            if (number.charAt(i) < '0' || number.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !number.isEmpty() && number.length() <= SHORT;
     }
 
     /** The layer of that label, if the Layers table has one. */
     public Optional<Layer> layer(String label) {
-        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (Layer layer : layers) {
+            if (layer.label().equals(label)) {
+                return Optional.of(layer);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The lot of that label, if the Isolated table has one. */
     public Optional<Lot> lot(String label) {
-        return lots.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (Lot lot : lots) {
+            if (lot.label().equals(label)) {
+                return Optional.of(lot);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The product of that name, ignoring case, if listed. */
     public Optional<Product> product(String name) {
-        return products.stream().filter(p -> p.isOf(name)).findFirst();
+        for (Product product : products) {
+            if (product.isOf(name)) {
+                return Optional.of(product);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The name under which a substance counts: of a product in several forms that of the form isolated, else its own. */

@@ -96,7 +96,14 @@ public record Step(
 
         /** All of them, organic first, then aqueous, then others. */
         public List<String> all() {
-            List<String> labels = new ArrayList<>(organic);
+            if (aqueous.isEmpty() && other.isEmpty()) {
+                return organic;
+            }
+            if (organic.isEmpty() && aqueous.isEmpty()) {
+                return other;
+            }
+            List<String> labels = new ArrayList<>(organic.size() + aqueous.size() + other.size());
+            labels.addAll(organic);
             labels.addAll(aqueous);
             labels.addAll(other);
             return Collections.unmodifiableList(labels);

@@ -196,7 +196,7 @@ public final class RunTallying {
             Charged charged = charged();
             Portions portions = portions(charged);
             List<Addition> additions = additions();
-            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+            LayerFlow flow = LayerFlow.of(graph, substances, charged.amounts(), additions, portions.layers());
             List<LayerIdentity> identities = identified(charged, portions, flow);
             List<DryingCake> cakes = new CakeContents(run, substances, graph, flow, charged.amounts())
                     .of(portions.layers(), portions.lots());
@@ -222,7 +222,7 @@ public final class RunTallying {
 
         Followed followed(Charged charged, Portions portions) {
             List<Addition> additions = additions();
-            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+            LayerFlow flow = LayerFlow.of(graph, substances, charged.amounts(), additions, portions.layers());
             List<LayerIdentity> identities = identified(charged, portions, flow);
             List<StepReaction> reactions = new StepReactionAccount(
                             run,

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import workuptally.book.words.BookWords;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.SameName;
@@ -49,6 +48,7 @@ public final class RunAssembly {
     final List<LeftOutRow> leftOut = new ArrayList<>();
     private final Map<String, String> spellings = new HashMap<>();
     private final Set<String> labels = new LinkedHashSet<>();
+    private final Map<String, Set<String>> labelsByKey = new HashMap<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
 
     /**
@@ -74,7 +74,11 @@ public final class RunAssembly {
 
     /** Remembers how a label is spelled where it is defined. */
     void defineLabel(String label) {
-        labels.add(label);
+        if (labels.add(label)) {
+            labelsByKey
+                    .computeIfAbsent(SameName.key(label), key -> new LinkedHashSet<>())
+                    .add(label);
+        }
         spellings.put(label, label);
         spellings.putIfAbsent(loose(label), label);
     }
@@ -85,9 +89,20 @@ public final class RunAssembly {
     }
 
     private Optional<String> defined(String label) {
-        return Optional.ofNullable(spellings.get(label))
-                .or(() -> Optional.ofNullable(spellings.get(loose(label))))
-                .or(() -> SameName.of(List.copyOf(labels), Function.identity(), label));
+        String known = spellings.get(label);
+        known = known == null ? spellings.get(loose(label)) : known;
+        return known == null ? alike(label) : Optional.of(known);
+    }
+
+    /** As {@link SameName#of}, with the keys of the labels at hand. */
+    private Optional<String> alike(String wanted) {
+        for (String label : labels) {
+            if (label.equalsIgnoreCase(wanted)) {
+                return Optional.of(label);
+            }
+        }
+        Set<String> alike = wanted.isBlank() ? Set.of() : labelsByKey.getOrDefault(SameName.key(wanted), Set.of());
+        return alike.size() == 1 ? Optional.of(alike.iterator().next()) : Optional.empty();
     }
 
     /** True for a label that is defined somewhere. */
@@ -121,16 +136,16 @@ public final class RunAssembly {
 
     /** The layer of a label, but for case and spaces. */
     Optional<Layer> layer(String label) {
+        String wanted = loose(label);
         return layers.stream()
-                .filter(layer -> loose(layer.label()).equals(loose(label)))
+                .filter(layer -> loose(layer.label()).equals(wanted))
                 .findFirst();
     }
 
     /** The lot of a label, but for case and spaces. */
     Optional<Lot> lot(String label) {
-        return lots.stream()
-                .filter(lot -> loose(lot.label()).equals(loose(label)))
-                .findFirst();
+        String wanted = loose(label);
+        return lots.stream().filter(lot -> loose(lot.label()).equals(wanted)).findFirst();
     }
 
     /** Steps and lots may name what a later row defines. */

@@ -39,9 +39,8 @@ public record SaltForm(String word, String shows, List<String> notIn, List<Strin
                 row.basis("basis"));
     }
 
-    /** True where a name or note speaks of this form. */
-    public boolean isIn(String text) {
-        String lower = text.toLowerCase(Locale.ROOT);
+    /** True where a name or note, in lower case, speaks of this form. */
+    public boolean isIn(String lower) {
         String sought = word.toLowerCase(Locale.ROOT);
         for (int at = lower.indexOf(sought); at >= 0; at = lower.indexOf(sought, at + 1)) {
             int end = at + sought.length();

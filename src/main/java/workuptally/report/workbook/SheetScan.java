@@ -117,7 +117,9 @@ final class SheetScan {
 
     private void number(int row, int column, String text) {
         OptionalDouble value = value(text.trim());
-        value.ifPresent(number -> numbers.add(row, column, number));
+        if (value.isPresent()) {
+            numbers.add(row, column, value.getAsDouble());
+        }
     }
 
     /** Empty where no number stands, whatever the type of the cell says: then no formula refers to it. */

@@ -243,12 +243,14 @@ public final class IngredientAccount {
         if (substances.isOrganicSolvent(component)) {
             return false;
         }
-        Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
-        if (charge.isPresent() && formula.isEmpty()) {
-            return substances.solute(component).isPresent()
-                    || substances.wash(component).isPresent();
+        if (charge.isEmpty()) {
+            return true;
         }
-        return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
+        String formula = charge.get().formula();
+        return formula.isBlank()
+                ? substances.solute(component).isPresent()
+                        || substances.wash(component).isPresent()
+                : !holdsCarbon(formula) || formula.contains("CO3");
     }
 
     /** A mixture of listed solvents in its parts; nothing for any other material. */

@@ -62,12 +62,15 @@ final class MeasuredPortions {
         if (stated.isPresent() || grams.isEmpty()) {
             return stated.orElse(estimate);
         }
+        if (estimate.parts().isEmpty()) {
+            return estimate;
+        }
         double solutes = Optional.ofNullable(layers.get(label)).stream()
                 .flatMap(l -> l.contents().stream())
                 .flatMap(c -> c.massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();
-        return estimate.parts().isEmpty() ? estimate : toMass(estimate, Math.max(0, grams.get() - solutes));
+        return toMass(estimate, Math.max(0, grams.get() - solutes));
     }
 
     /** A solid as its row states it, else the drying agent that was filtered off with it. */

@@ -65,7 +65,12 @@ public record Present(
     }
 
     boolean isAny(Set<String> classes) {
-        return membership.classes().stream().anyMatch(classes::contains);
+        for (String own : membership.classes()) {
+            if (classes.contains(own)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether it is to be found in both phases of a contact. */

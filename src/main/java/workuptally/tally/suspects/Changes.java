@@ -152,7 +152,12 @@ record Changes(
     }
 
     private boolean concerns(RowPlace row) {
-        return numbers.stream().anyMatch(n -> n.cell().isIn(row));
+        for (Number number : numbers) {
+            if (number.cell().isIn(row)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Product product(Product p) {

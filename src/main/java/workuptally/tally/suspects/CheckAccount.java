@@ -53,10 +53,20 @@ final class CheckAccount {
     private final EntryChecks entries;
     private final Map<String, List<Transfer>> transfers;
 
-    CheckAccount(Book book, Substances substances, EntryChecks entries) {
+    /**
+     * The checks of a run.
+     *
+     * @param transfers transfers of layers of all runs, by run
+     */
+    CheckAccount(Map<String, List<Transfer>> transfers, Substances substances, EntryChecks entries) {
         this.substances = substances;
         this.entries = entries;
-        this.transfers = book.transfers().stream()
+        this.transfers = transfers;
+    }
+
+    /** The transfers of layers that a book has, by run; put in order once for all its runs. */
+    static Map<String, List<Transfer>> transfers(Book book) {
+        return book.transfers().stream()
                 .filter(t -> !t.layers().isEmpty())
                 .collect(Collectors.groupingBy(Transfer::run));
     }

@@ -112,7 +112,7 @@ final class EntryChecks {
     }
 
     private static boolean isOperation(Step step, Step.Operation operation) {
-        return step.operation().filter(o -> o == operation).isPresent();
+        return step.operation().isPresent() && step.operation().get() == operation;
     }
 
     /** Drying agents of a step and of the drying steps right before it whose agent no filter has taken off, g. */
@@ -125,12 +125,14 @@ final class EntryChecks {
                         .orElse(0.0)
                 : 0;
         for (Step before : run.steps()) {
+            if (before == step || !isOperation(before, Step.Operation.DRY)) {
+                continue;
+            }
             boolean gave = before.gives().stream().anyMatch(step.from()::contains);
             boolean filtered = before.gives().stream()
                     .flatMap(label -> run.layer(label).stream())
                     .anyMatch(EntryChecks::isSolid);
-            boolean dried = isOperation(before, Step.Operation.DRY);
-            if (gave && dried && !filtered && before != step && seen.add(before)) {
+            if (gave && !filtered && seen.add(before)) {
                 grams += agentGrams(before, run, seen);
             }
         }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.Transfer;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
@@ -37,12 +39,14 @@ public final class SuspectAccount {
     private final Book book;
     private final Substances substances;
     private final TareRegister register;
+    private final Map<String, List<Transfer>> transfers;
 
     /** For the runs of a book; asks the reference data on its own account. */
     public SuspectAccount(Book book, Substances substances) {
         this.book = book;
         this.substances = substances;
         this.register = new TareRegister(book.vesselTares());
+        this.transfers = Checks.transfers(book);
     }
 
     /** What is off in a run and the cells to look at; no cells where nothing is off or no usual slip explains all of it. */
@@ -69,7 +73,7 @@ public final class SuspectAccount {
         private final Substances own = substances.apart();
 
         private final EntryChecks entryChecks = new EntryChecks(book, own, register);
-        private final CheckAccount checks = new CheckAccount(book, own, entryChecks);
+        private final CheckAccount checks = new CheckAccount(transfers, own, entryChecks);
         private final RunTallying tallying = new RunTallying(book.limits(), own);
         private final RunBalances balances;
         private final SlipSearch search;
@@ -82,9 +86,9 @@ public final class SuspectAccount {
             this.balances = RunBalances.of(tally);
             Map<String, Check> typed = checks.of(balances, Changes.NONE);
             // where no balance is off, what an entry would do to what is off needs none
-            boolean entriesAlone = CheckAccount.byName(entryChecks.of(run))
-                    .keySet()
-                    .containsAll(SlipSearch.off(typed).keySet());
+            Set<String> off = SlipSearch.off(typed).keySet();
+            boolean entriesAlone =
+                    off.isEmpty() || CheckAccount.byName(entryChecks.of(run)).keySet().containsAll(off);
             this.search = new SlipSearch(
                     typed,
                     SETTLED,

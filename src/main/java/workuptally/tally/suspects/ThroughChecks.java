@@ -36,7 +36,7 @@ final class ThroughChecks {
 
     List<Check> list() {
         List<Check> all = new ArrayList<>();
-        LayerGraph graph = LayerGraph.of(run);
+        Optional<LayerGraph> graph = Optional.empty();
         for (LayerTally layer : layers) {
             if (layer.terminal() || layer.aliquot() || !layer.endsWorkup()) {
                 continue;
@@ -45,7 +45,8 @@ final class ThroughChecks {
                 boolean wanted =
                         run.product(content.substance()).filter(Product::wanted).isPresent();
                 if (wanted && content.kind() == Content.Kind.MEASURED && content.isOwnEvidence()) {
-                    check(graph, layer, content).ifPresent(all::add);
+                    graph = Optional.of(graph.orElseGet(() -> LayerGraph.of(run)));
+                    check(graph.get(), layer, content).ifPresent(all::add);
                 }
             }
         }

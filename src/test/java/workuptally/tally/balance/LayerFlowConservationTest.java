@@ -112,7 +112,7 @@ class LayerFlowConservationTest {
             LayerGraph graph = LayerGraph.of(run);
             List<Addition> additions =
                     new AdditionAccount(run, new Readings(), book.limits(), graph, substances).list();
-            LayerFlow flow = LayerFlow.of(run, substances, tally.amounts(), additions, tally.layers());
+            LayerFlow flow = LayerFlow.of(LayerGraph.of(run), substances, tally.amounts(), additions, tally.layers());
             Map<String, Double> in = new LinkedHashMap<>();
             tally.amounts().forEach(a -> add(in, materials.of(a)));
             additions.forEach(a -> add(in, materials.of(a)));

@@ -183,7 +183,7 @@ class LayerFlowTest {
         List<Addition> additions = new AdditionAccount(
                         tally.run(), new Readings(), Limits.defaults(), LayerGraph.of(tally.run()), substances)
                 .list();
-        return LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
+        return LayerFlow.of(LayerGraph.of(tally.run()), substances, tally.amounts(), additions, tally.layers());
     }
 
     private static SmallBook isolated(SmallBook book) {

@@ -38,7 +38,7 @@ class CheckAccountTest {
             RunTally tally = new RunTallying(book.limits(), SmallBook.substances())
                     .tally(book.runs().get(0));
             EntryChecks entries = new EntryChecks(book, SmallBook.substances(), new TareRegister(List.of()));
-            CheckAccount checks = new CheckAccount(book, SmallBook.substances(), entries);
+            CheckAccount checks = new CheckAccount(CheckAccount.transfers(book), SmallBook.substances(), entries);
             return new Checked(tally, checks.of(RunBalances.of(tally), Changes.NONE));
         }
 
@@ -285,7 +285,7 @@ class CheckAccountTest {
         EntryChecks entries = new EntryChecks(book, SmallBook.substances(), new TareRegister(List.of()));
         assertEquals(
                 60,
-                new CheckAccount(book, SmallBook.substances(), entries)
+                new CheckAccount(CheckAccount.transfers(book), SmallBook.substances(), entries)
                         .transfersOf(book.runs().get(0))
                         .size());
         SmallBook more = poured(sixty)
@@ -294,7 +294,7 @@ class CheckAccountTest {
         Book tooMany = more.book();
         assertEquals(
                 0,
-                new CheckAccount(tooMany, SmallBook.substances(), entries)
+                new CheckAccount(CheckAccount.transfers(tooMany), SmallBook.substances(), entries)
                         .transfersOf(tooMany.runs().get(0))
                         .size());
     }

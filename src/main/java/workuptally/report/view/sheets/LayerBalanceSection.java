@@ -79,7 +79,9 @@ public final class LayerBalanceSection {
     }
 
     private static List<String> names(LayerTally layer, Optional<Content> content) {
-        return content.map(c -> List.of(layer.label(), c.substance())).orElseGet(() -> List.of(layer.label()));
+        return content.isEmpty()
+                ? List.of(layer.label())
+                : List.of(layer.label(), content.get().substance());
     }
 
     /** What a layer holds, each with a row of its own; a layer of which nothing is recorded has a row too. */
