@@ -233,11 +233,8 @@ final class CarriedMaterials {
     }
 
     /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */
-    private static boolean isShown(RunTally run, Present present) {
-        boolean testable = present.part()
-                .row()
-                .flatMap(row -> row.behaviour().quenchTest())
-                .isPresent();
+    private boolean isShown(RunTally run, Present present) {
+        boolean testable = substances.hasQuenchTest(present.part());
         boolean charged = run.run().charges().stream().map(Charge::material).anyMatch(present.name()::equals);
         if (present.persists() || !testable || !charged) {
             return true;

@@ -17,6 +17,7 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
+import workuptally.material.Part;
 import workuptally.model.Product;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
@@ -51,6 +52,7 @@ public final class Substances {
     private final Map<String, Formula> formulas;
     private final MaterialReader materials;
     private final SoluteCompositions solutes;
+    private final QuenchTests quenchTests;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -72,6 +74,7 @@ public final class Substances {
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
         this.solutes = new SoluteCompositions(reference.solutes(), this::formula);
+        this.quenchTests = new QuenchTests(reference);
     }
 
     private Substances(Substances shared) {
@@ -80,6 +83,7 @@ public final class Substances {
         this.formulas = shared.formulas;
         this.materials = shared.materials;
         this.solutes = shared.solutes;
+        this.quenchTests = shared.quenchTests;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -273,6 +277,16 @@ public final class Substances {
     /** The stream for what no rule knows. */
     public WasteStream askFirst() {
         return reference.streams().askFirst();
+    }
+
+    /** Whether a quench test shows a part of a material gone, by its row or by what its name tells. */
+    public boolean hasQuenchTest(Part part) {
+        return quenchTests.existsFor(part);
+    }
+
+    /** Whether only a negative quench test shows a part of a material gone. */
+    public boolean needsQuenchTest(Part part) {
+        return quenchTests.isNeededFor(part);
     }
 
     /** What becomes of a class of materials. */
