@@ -21,7 +21,7 @@ final class NameReading {
 
     private final Reference reference;
     private final SubstanceIndex index;
-    private final NameWords words;
+    private final NameWordSearch words;
     private final PartMaker maker;
     private final Adducts adducts;
     private final SolutionParts solutions;
@@ -29,7 +29,7 @@ final class NameReading {
     NameReading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
-        this.words = new NameWords(reference.nameWords());
+        this.words = new NameWordSearch(reference.nameWords());
         this.maker = new PartMaker(reference);
         this.solutions = new SolutionParts(reference, index, maker);
         this.adducts = new Adducts(reference.nameWords().stream()
@@ -219,23 +219,53 @@ final class NameReading {
                         .orElse(List.of());
     }
 
-    /** What stands before the last "in" is dissolved in what stands behind it. */
+    /** What stands before the last "in" is dissolved in what stands behind it; so is what stands before a comma and a solvent. */
     private Optional<List<Part>> carried(Qualifiers q, Optional<Formula> given, int depth) {
         int in = q.rest().lastIndexOf(IN);
         if (in <= 0) {
-            return Optional.empty();
+            return besideComma(q, given, depth);
         }
-        Optional<Parsed> right = read(q.rest().substring(in + IN.length()), Optional.empty(), depth + 1)
-                .filter(Parsed::isLiquid);
-        if (right.isEmpty()) {
-            return Optional.empty();
-        }
+        String liquid = q.rest().substring(in + IN.length());
+        Optional<Parsed> right = read(liquid, Optional.empty(), depth + 1).filter(Parsed::isLiquid);
         String name = q.rest().substring(0, in).strip();
         Optional<Parsed> left = read(name, given, depth + 1);
+        if (right.isEmpty()) {
+            return left.flatMap(known -> inUnlisted(known, q, liquid.strip()));
+        }
         Optional<Strength> strength = q.strength()
                 .or(() -> left.flatMap(Parsed::strength))
                 .or(() -> right.get().strength());
         return solutions.dissolved(name, left, right.get(), given, new Around(strength, q.form(), false, false));
+    }
+
+    /** A listed material in something that no table has: what it is stands, the rest is asked about. */
+    private Optional<List<Part>> inUnlisted(Parsed known, Qualifiers q, String liquid) {
+        Part main = known.parts().get(0);
+        return main.substance().filter(s -> known.parts().size() == 1).map(substance -> {
+            Around around =
+                    new Around(q.strength().or(known::strength), q.form().or(main::form), false, false);
+            return List.of(
+                    maker.listed(main.written(), substance, around),
+                    maker.unlisted(liquid, Optional.empty(), List.of(), Around.CARRIER));
+        });
+    }
+
+    /** {@code nBuLi, hexanes}: a listed reagent that is no liquid by itself, a comma, and its solvent. */
+    private Optional<List<Part>> besideComma(Qualifiers q, Optional<Formula> given, int depth) {
+        int comma = q.rest().lastIndexOf(", ");
+        if (comma <= 0) {
+            return Optional.empty();
+        }
+        String name = q.rest().substring(0, comma).strip();
+        Optional<Parsed> left = read(name, given, depth + 1)
+                .filter(Parsed::isListed)
+                .filter(parsed -> parsed.parts().size() == 1 && !parsed.isLiquid());
+        Optional<Parsed> right = left.isEmpty()
+                ? Optional.empty()
+                : read(q.rest().substring(comma + 1).strip(), Optional.empty(), depth + 1)
+                        .filter(Parsed::isLiquid);
+        return right.flatMap(liquid -> solutions.dissolved(
+                name, left, liquid, given, new Around(q.strength().or(left.get()::strength), q.form(), false, false)));
     }
 
     /** Several materials: a mixture of solvents with its ratio, a solute and its solvent, or things put together. */
@@ -301,7 +331,8 @@ final class NameReading {
         if (dot <= 0 || dot == q.rest().length() - 1) {
             return Optional.empty();
         }
-        Optional<Form> form = adducts.form(q.rest().substring(dot + 1));
+        Optional<Form> form = adducts.form(q.rest().substring(dot + 1))
+                .filter(f -> f.kind() != Form.Kind.ADDUCT || !actsItself(f.of()));
         Optional<Substance> core = form.flatMap(f -> read(q.rest().substring(0, dot), Optional.empty(), depth + 1))
                 .map(parsed -> parsed.parts().get(0))
                 .flatMap(Part::substance);
@@ -315,6 +346,16 @@ final class NameReading {
             index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
         }
         return Optional.of(parts);
+    }
+
+    /** Hydrogen peroxide, hydrogen fluoride or borane on a carrier is no form of the carrier; a solvent of crystallisation is. */
+    private boolean actsItself(String partner) {
+        return index.find(partner)
+                .only()
+                .filter(s -> s.solvent().isEmpty() && s.liquid().isEmpty())
+                .flatMap(Substance::row)
+                .flatMap(row -> row.behaviour().quenchTest())
+                .isPresent();
     }
 
     /** A name that is a formula of its own, or a formula given beside it. */

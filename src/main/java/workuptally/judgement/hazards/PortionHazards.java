@@ -15,6 +15,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialRow;
@@ -23,9 +24,9 @@ import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -178,15 +179,15 @@ final class PortionHazards {
 
     /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
-        boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
             double percent = percents.entrySet().stream()
-                    .filter(p -> p.getKey().equalsIgnoreCase(material.written()))
+                    .filter(p -> SubstanceName.same(p.getKey(), material.written()))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             Part main = material.material().main();
             boolean gone = wet && main.isDestroyedByWater();
-            if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
+            if (percent > 0 && !gone && !SubstanceName.same(main.name(), material.written())) {
                 material.material().hazard().stream()
                         .filter(h ->
                                 reference.concentrationLimits().findAll(h.key()).isEmpty())

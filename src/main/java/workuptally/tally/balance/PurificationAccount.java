@@ -81,7 +81,7 @@ public final class PurificationAccount {
 
     private Optional<Purification> balance(Set<String> sources, String product) {
         List<LotTally> before = lots.stream()
-                .filter(l -> sources.contains(l.lot().label()) && l.product().equalsIgnoreCase(product))
+                .filter(l -> sources.contains(l.lot().label()) && l.isOf(product))
                 .toList();
         boolean known = before.stream().allMatch(l -> l.atMostGrams().isPresent())
                 && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
@@ -96,7 +96,7 @@ public final class PurificationAccount {
         List<String> made = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         for (LotTally lot : lots) {
-            if (comesOf(lot.lot().label(), sources) && lot.product().equalsIgnoreCase(product)) {
+            if (comesOf(lot.lot().label(), sources) && lot.isOf(product)) {
                 if (lot.pureGrams().isPresent()) {
                     found.add(lot.pureGrams().get());
                     made.add(lot.lot().label());
@@ -116,9 +116,8 @@ public final class PurificationAccount {
         for (LayerTally layer :
                 portions().filter(l -> comesOf(l.label(), sources)).toList()) {
             labels.add(layer.label());
-            Optional<Content> content = layer.contents().stream()
-                    .filter(c -> c.substance().equalsIgnoreCase(product))
-                    .findFirst();
+            Optional<Content> content =
+                    layer.contents().stream().filter(c -> c.isOf(product)).findFirst();
             OptionalDouble most = content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty());
             Optional<MeasuredValue> mass =
                     content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);

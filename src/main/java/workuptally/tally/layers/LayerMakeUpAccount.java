@@ -41,15 +41,17 @@ public final class LayerMakeUpAccount {
     /**
      * One make-up for each terminal layer with a mass: as weighed, else by its volume and the density of what it should hold, else by what
      * went in. Cakes, whose solids are not followed, are left out.
+     *
+     * @param distillates what the stated compositions of distillates are held against
      */
-    public List<LayerMakeUp> of(List<LayerTally> layers) {
+    public List<LayerMakeUp> of(List<LayerTally> layers, StatedDistillates distillates) {
         List<LayerMakeUp> makeUps = new ArrayList<>();
         for (LayerTally layer : layers) {
             boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
             if (layer.terminal() && !solid) {
                 Optional<Double> weighed = layer.massGrams().map(MeasuredValue::value);
                 weighed.or(() -> estimatedGrams(layer))
-                        .ifPresent(grams -> makeUps.add(of(layer, grams, weighed.isPresent())));
+                        .ifPresent(grams -> makeUps.add(of(layer, grams, weighed.isPresent(), distillates.of(layer))));
             }
         }
         return makeUps;
@@ -70,7 +72,7 @@ public final class LayerMakeUpAccount {
                 .orElseGet(portion::totalGrams));
     }
 
-    private LayerMakeUp of(LayerTally layer, double grams, boolean weighed) {
+    private LayerMakeUp of(LayerTally layer, double grams, boolean weighed, List<SolventMismatch> mismatches) {
         Ingredients whole = flow.portion(layer.label());
         Ingredients mixture = weighed ? whole : whole.times(grams / whole.totalGrams());
         boolean stated =
@@ -98,13 +100,13 @@ public final class LayerMakeUpAccount {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
         double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
-        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, weighed);
+        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, mismatches, weighed);
     }
 
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */
     private void neutralise(Map<String, Double> components) {
         double acid = equivalents(components, LayerMakeUpAccount::acidMolesPerMole);
-        double base = equivalents(components, Solute::baseMolesPerMole);
+        double base = equivalents(components, s -> s.acidBase().baseMolesPerMole());
         double reacting = Math.min(acid, base);
         if (reacting <= 0) {
             return;
@@ -114,7 +116,7 @@ public final class LayerMakeUpAccount {
             Optional<Solute> solute = substances.solute(component.getKey());
             double share = solute.filter(s -> acidMolesPerMole(s) > 0).isPresent()
                     ? reacting / acid
-                    : solute.filter(s -> s.baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
+                    : solute.filter(s -> s.acidBase().baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
             salts += share * component.getValue();
             component.setValue((1 - share) * component.getValue());
         }
@@ -131,7 +133,8 @@ public final class LayerMakeUpAccount {
         double most = pH.qualifier() == Field.Qualifier.ABOVE ? 14 : pH.value() + pH.halfWidth();
         Map<String, Double> settled = new LinkedHashMap<>();
         components.forEach((name, grams) -> {
-            Optional<Solute.Behaviour> behaviour = substances.solute(name).flatMap(Solute::behaviour);
+            Optional<Solute.Behaviour> behaviour =
+                    substances.solute(name).flatMap(s -> s.acidBase().behaviour());
             boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent()
                     || substances.material(name).main().classes().contains(SULFIDE)
                             && most < substances.value(Threshold.CARBONATE_FROM);
@@ -155,11 +158,12 @@ public final class LayerMakeUpAccount {
 
     /** Very weak acids do not free carbon dioxide for certain. */
     private static double acidMolesPerMole(Solute solute) {
-        return solute.behaviour()
+        return solute.acidBase()
+                        .behaviour()
                         .filter(b -> b == Solute.Behaviour.VERY_WEAK_ACID)
                         .isPresent()
                 ? 0
-                : solute.acidMolesPerMole();
+                : solute.acidBase().acidMolesPerMole();
     }
 
     private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
@@ -173,7 +177,7 @@ public final class LayerMakeUpAccount {
 
     /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */
     public String fullName(String component) {
-        return new Materials(substances)
+        return new IngredientAccount(substances)
                 .solventName(component)
                 .or(() -> Optional.of(component)
                         .filter(c -> substances.dryingAgent(c).isEmpty())

@@ -32,7 +32,7 @@ class LiquorsWithoutLabelTest {
     }
 
     private static List<String> asked(SmallBook book) {
-        return book.tally().evidence().unlabelledPhases().stream()
+        return book.tally().evidence().gaps().unlabelledPhases().stream()
                 .map(UnlabelledPhase::name)
                 .toList();
     }
@@ -41,7 +41,8 @@ class LiquorsWithoutLabelTest {
     void aFilterThatGivesTheSolidAloneLeavesAFiltrate() {
         SmallBook book = step(precipitated(), "2", "filter", "S1", "P1");
         assertEquals(List.of("filtrate of step 2"), asked(book));
-        assertEquals(List.of("filtrate of step 2"), book.tally().evidence().missingLayers());
+        assertEquals(
+                List.of("filtrate of step 2"), book.tally().evidence().gaps().missingLayers());
         assertTrue(book.review().findings().stream()
                 .anyMatch(f -> f.code() == FindingCode.LAYER_MISSING
                         && f.place().inWords().endsWith(", Gives other")));

@@ -53,7 +53,7 @@ public final class CropsIncomplete implements RunRule {
         Optional<Lot> crop = tally.run().lots().stream()
                 .filter(l -> l.stage().filter(s -> s == Lot.Stage.CROP).isPresent())
                 .findFirst();
-        boolean isAskedFor = tally.evidence().unlabelledPhases().stream().anyMatch(UnlabelledPhase::isLiquor);
+        boolean isAskedFor = tally.evidence().gaps().unlabelledPhases().stream().anyMatch(UnlabelledPhase::isLiquor);
         if (crop.isPresent() && liquors.isEmpty() && !isAskedFor) {
             findings.add(
                     FindingCode.LIQUOR_NOT_RECORDED,

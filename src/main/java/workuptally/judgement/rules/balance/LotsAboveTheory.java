@@ -35,7 +35,7 @@ public final class LotsAboveTheory implements RunRule {
             if (tally.run().kind() != Run.Kind.RESOLUTION && yield.basis().isUpperBound() && yield.isAboveAll(factor)) {
                 List<LotTally> lots = tally.lots().stream()
                         .filter(l -> yield.lots().contains(l.lot().label())
-                                && l.product().equalsIgnoreCase(yield.product().name()))
+                                && l.isOf(yield.product().name()))
                         .toList();
                 if (lots.stream().noneMatch(l -> isToldAsCrude(l, factor)) && !exceedsItsSource(tally, yield, factor)) {
                     add(yield, lots.get(0), factor, findings);
@@ -67,7 +67,7 @@ public final class LotsAboveTheory implements RunRule {
         findings.add(
                 FindingCode.LOT_ABOVE_THEORY,
                 Severity.CHECK,
-                first.lot().row().at(first.lot().weighing()),
+                first.lot().row().at(first.lot().weighing().heading()),
                 Phrase.of(
                         "{} {} ({}): {} of what {}; at least {} of it is not {}",
                         one ? "lot" : "lots",

@@ -55,8 +55,7 @@ public final class PurificationGains implements RunRule {
         }
         made.forEach((origin, lots) -> {
             List<LotTally> sources = tally.lots().stream()
-                    .filter(l -> origin.labels().contains(l.lot().label())
-                            && l.product().equalsIgnoreCase(origin.product()))
+                    .filter(l -> origin.labels().contains(l.lot().label()) && l.isOf(origin.product()))
                     .toList();
             more(origin, sources, lots, factor, findings);
             lots.forEach(lot -> poorer(sources, lot, factor, findings));
@@ -126,12 +125,12 @@ public final class PurificationGains implements RunRule {
     }
 
     private static Place weighing(LotTally lot) {
-        return lot.lot().row().at(lot.lot().weighing());
+        return lot.lot().row().at(lot.lot().weighing().heading());
     }
 
     private static List<LotTally> of(RunTally tally, Collection<String> labels, String product) {
         return tally.lots().stream()
-                .filter(l -> labels.contains(l.lot().label()) && l.product().equalsIgnoreCase(product))
+                .filter(l -> labels.contains(l.lot().label()) && l.isOf(product))
                 .toList();
     }
 

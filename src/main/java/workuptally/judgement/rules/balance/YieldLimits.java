@@ -47,7 +47,7 @@ public final class YieldLimits implements RunRule {
                         Phrase.of("an assay of lot {}", String.join(", ", product.lots())),
                         "Y = m·w / m(theory)",
                         Phrase.of("Assay the lot; until then it stays out of the means of the week."));
-            } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
+            } else if (product.isAboveAll(factor) && tally.run().kind() != Run.Kind.RESOLUTION) {
                 findings.add(
                         FindingCode.YIELD_ABOVE_100,
                         Severity.STOP,
@@ -66,7 +66,8 @@ public final class YieldLimits implements RunRule {
         product.conversionAdjustedPercent()
                 .filter(adjusted -> adjusted.value() > 100)
                 .ifPresent(adjusted -> {
-                    boolean typed = tally.run().conversionPercent().entered().isPresent();
+                    boolean typed =
+                            tally.run().head().conversionPercent().entered().isPresent();
                     findings.add(
                             FindingCode.CONVERSION_BELOW_YIELD,
                             Severity.CHECK,

@@ -34,6 +34,6 @@ public record UrgentAction(
      */
     public static List<UrgentAction> of(Review review, ReadableNumbers numbers, int most) {
         List<String> order = review.runs().stream().map(RunReview::id).toList();
-        return new FewActions(order).of(new UrgentActions(review, numbers).ranked(), most);
+        return new FewActions(order).of(new UrgentActionRanking(review, numbers).ranked(), most);
     }
 }

@@ -1,0 +1,116 @@
+package workuptally.report.view.firstpage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+import workuptally.report.pdf.InventedReviews;
+import workuptally.report.view.wording.ReadableNumbers;
+
+/** What can hurt somebody stands before what spoils a figure, however much product hangs on that. */
+class UrgentActionRankingTest {
+    @Test
+    void whatMustNotMeetStandsBeforeASpoiledYield() {
+        Review review = SmallBook.reaction()
+                .row("charges", "Material", "sodium azide", "Role", "reagent")
+                .but("charges", "Actual amount", "20")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "1 M HCl")
+                .but("workup", "Volume (mL)", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Gross", "60.00", "Assay", "100")
+                .review();
+        Set<FindingCode> urgent = review.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
+                .map(f -> f.code())
+                .collect(Collectors.toSet());
+        assertTrue(urgent.contains(FindingCode.MATERIALS_MUST_NOT_MEET), urgent.toString());
+        assertTrue(urgent.contains(FindingCode.TARE_MISSING), urgent.toString());
+        String first =
+                UrgentAction.of(review, new ReadableNumbers('.'), 9).get(0).text();
+        assertTrue(first.contains("sodium azide"), first);
+    }
+
+    /** Of a layer that nobody measured nobody knows what there is to recover. */
+    @Test
+    void layerThatWasNotAssayedIsAssayedFirst() {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", "neutral")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O1", "Net", "18.00")
+                .but("isolated", "Assay", "100")
+                .but("isolated", "Identity by", "NMR")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept");
+        assertTrue(lines(book).stream().noneMatch(line -> line.contains("recover it")), lines(book)::toString);
+        SmallBook assayed = book.row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.50")
+                .but("assays", "Unit", "g");
+        assertTrue(lines(assayed).stream().anyMatch(line -> line.contains("recover it")), lines(assayed)::toString);
+    }
+
+    /** A1 holds 1.50 g, 7.5 % of theory; A2 waits because nothing is known of A9, which a step gave. Both are named. */
+    @Test
+    void layerThatWaitsIsNamedBesideOneThatHoldsProduct() {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", "neutral")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2")
+                .but("workup", "Gives other", "A9")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "18.40")
+                .but("isolated", "Assay", "100")
+                .but("isolated", "Identity by", "NMR")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.50", "Unit", "g")
+                .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "<0.02", "Unit", "g");
+        List<String> lines = lines(book);
+        assertTrue(lines.stream().anyMatch(l -> l.startsWith("Keep A1; recover it")), lines::toString);
+        assertTrue(lines.stream().anyMatch(l -> l.startsWith("Keep until") && l.endsWith(": A2")), lines::toString);
+    }
+
+    private static List<String> lines(SmallBook book) {
+        return UrgentAction.of(book.review(), new ReadableNumbers('.'), 9).stream()
+                .map(UrgentAction::text)
+                .toList();
+    }
+
+    /** The invented week plans an azide with dichloromethane: before the start too, the line says what must not meet. */
+    @Test
+    void plannedMeetingNamesItsSubstances() {
+        Review week = InventedReviews.demoWeek();
+        assertTrue(UrgentAction.of(week, new ReadableNumbers('.'), 9).stream()
+                .anyMatch(action ->
+                        action.where().equals("R26-053") && action.text().contains("sodium azide + dichloromethane")));
+    }
+
+    /** The layers of R26-045 are swapped: a stop stands on page one with its run whatever else there is. */
+    @Test
+    void everyStopOfTheInventedWeekStandsWithItsRun() {
+        Review week = InventedReviews.demoWeek();
+        List<UrgentAction> actions = UrgentAction.of(week, new ReadableNumbers('.'), 7);
+        assertEquals(7, actions.size());
+        for (RunReview run : week.runs()) {
+            if (run.has(Severity.STOP)) {
+                assertTrue(
+                        actions.stream()
+                                .anyMatch(a -> a.severity() == Severity.STOP
+                                        && a.where().equals(run.id())),
+                        run.id() + " in " + actions);
+            }
+        }
+    }
+}
