@@ -137,20 +137,34 @@ final class UrgentActions {
                 .map(meeting -> String.join(" + ", meeting.with()))
                 .distinct()
                 .toList();
-        List<String> met = meetings.stream()
-                .map(meeting -> inShort(meeting, most))
-                .distinct()
-                .toList();
+        List<String> met = inShort(meetings);
         boolean pairsOnly = String.join("; ", met).length() > most
                 && String.join("; ", pairs).length() <= most;
         return met.isEmpty() ? met : List.of(Words.listed(pairsOnly ? pairs : met, "; ", most, more -> more + " more"));
     }
 
-    /** The two materials with the first words of what comes of it; without them where the names are long. */
-    private static String inShort(Meeting meeting, int most) {
-        String two = String.join(" + ", meeting.with());
-        String danger = " (" + meeting.danger() + ")";
-        return two.length() + danger.length() <= most - 8 ? two + danger : two;
+    /** The two materials with what comes of it in a word; what meets several is named once. */
+    private static List<String> inShort(List<Meeting> meetings) {
+        Map<String, List<String>> byFirst = new LinkedHashMap<>();
+        for (Meeting meeting : meetings) {
+            String other =
+                    String.join(" + ", meeting.with().subList(1, meeting.with().size())) + " ("
+                            + meeting.dangerInAWord() + ")";
+            List<String> others = byFirst.computeIfAbsent(meeting.with().get(0), first -> new ArrayList<>());
+            if (!others.contains(other)) {
+                others.add(other);
+            }
+        }
+        return byFirst.entrySet().stream()
+                .map(e -> e.getKey() + " + " + String.join(", + ", e.getValue()))
+                .toList();
+    }
+
+    /** Deadly gas, fire or an explosion is before everything else that can hurt. */
+    private static boolean isDeadly(FindingCode code, RunReview run) {
+        return code == FindingCode.MATERIALS_MUST_NOT_MEET
+                && run.tally().evidence().meetings().list().stream()
+                        .anyMatch(m -> m.holdsItsPortions() && m.isCritical());
     }
 
     private static boolean isHarmful(FindingCode code) {
@@ -178,7 +192,12 @@ final class UrgentActions {
                 UrgentItem.runs(items),
                 text,
                 OptionalDouble.empty());
-        return new RankedAction(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, action, shortly, Map.of());
+        boolean deadly = items.stream().anyMatch(item -> codes.stream().anyMatch(code -> isDeadly(code, item.run())));
+        return new RankedAction(
+                deadly ? RankedAction.DEADLY : codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2,
+                action,
+                shortly,
+                Map.of());
     }
 
     /** One run of which nothing else is asked than to keep materials apart: these are then named in full. */
@@ -274,7 +293,9 @@ final class UrgentActions {
                 .toList();
         Finding first = sorted.get(0).findings().get(0);
         boolean stop = first.severity() == Severity.STOP;
-        int rank = stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
+        int rank = sorted.stream().anyMatch(item -> isDeadly(first.code(), item.run()))
+                ? RankedAction.DEADLY
+                : stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
         String frame = frame(first);
         String text = frame.replace("%s", about(items, room(frame), stop));
         if (items.size() > 1 && text.length() > UrgentAction.MOST_CHARACTERS) {
