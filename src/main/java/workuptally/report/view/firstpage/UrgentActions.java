@@ -20,7 +20,6 @@ import workuptally.report.view.wording.RunNames;
 import workuptally.report.view.wording.Subjects;
 import workuptally.report.view.wording.Words;
 import workuptally.tally.bench.Reextraction;
-import workuptally.tally.layers.Meeting;
 
 /**
  * Finds what has to be done, joins what is alike and ranks it: what can hurt somebody first, then what stops a result, then what keeps a
@@ -98,14 +97,15 @@ final class UrgentActions {
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             List<String> met = byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET)
-                    ? met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
+                    ? MeetingWords.met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
                     : List.of();
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
                     .add(new UrgentItem(run, urgent, met.isEmpty() ? Subjects.of(urgent) : met));
             return;
         }
         byCode.forEach((code, findings) -> {
-            List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run, MOST_OF_MEETINGS) : List.of();
+            List<String> met =
+                    code == FindingCode.MATERIALS_MUST_NOT_MEET ? MeetingWords.met(run, MOST_OF_MEETINGS) : List.of();
             UrgentItem item = new UrgentItem(run, findings, met.isEmpty() ? Subjects.of(findings) : met);
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
@@ -122,49 +122,6 @@ final class UrgentActions {
                 .filter(f -> f.severity() == Severity.STOP
                         || f.severity() == Severity.HOLD && (!stop || isHarmful(f.code())))
                 .toList();
-    }
-
-    /**
-     * What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. All pairs are
-     * named before it is said what comes of one.
-     */
-    private static List<String> met(RunReview run, int most) {
-        List<Meeting> meetings = run.tally().evidence().meetings().list().stream()
-                .filter(Meeting::holdsItsPortions)
-                .sorted(Comparator.comparing(Meeting::isCritical).reversed())
-                .toList();
-        List<String> pairs = meetings.stream()
-                .map(meeting -> String.join(" + ", meeting.with()))
-                .distinct()
-                .toList();
-        List<String> met = inShort(meetings);
-        boolean pairsOnly = String.join("; ", met).length() > most
-                && String.join("; ", pairs).length() <= most;
-        return met.isEmpty() ? met : List.of(Words.listed(pairsOnly ? pairs : met, "; ", most, more -> more + " more"));
-    }
-
-    /** The two materials with what comes of it in a word; what meets several is named once. */
-    private static List<String> inShort(List<Meeting> meetings) {
-        Map<String, List<String>> byFirst = new LinkedHashMap<>();
-        for (Meeting meeting : meetings) {
-            String other =
-                    String.join(" + ", meeting.with().subList(1, meeting.with().size())) + " ("
-                            + meeting.dangerInAWord() + ")";
-            List<String> others = byFirst.computeIfAbsent(meeting.with().get(0), first -> new ArrayList<>());
-            if (!others.contains(other)) {
-                others.add(other);
-            }
-        }
-        return byFirst.entrySet().stream()
-                .map(e -> e.getKey() + " + " + String.join(", + ", e.getValue()))
-                .toList();
-    }
-
-    /** Deadly gas, fire or an explosion is before everything else that can hurt. */
-    private static boolean isDeadly(FindingCode code, RunReview run) {
-        return code == FindingCode.MATERIALS_MUST_NOT_MEET
-                && run.tally().evidence().meetings().list().stream()
-                        .anyMatch(m -> m.holdsItsPortions() && m.isCritical());
     }
 
     private static boolean isHarmful(FindingCode code) {
@@ -192,7 +149,8 @@ final class UrgentActions {
                 UrgentItem.runs(items),
                 text,
                 OptionalDouble.empty());
-        boolean deadly = items.stream().anyMatch(item -> codes.stream().anyMatch(code -> isDeadly(code, item.run())));
+        boolean deadly = items.stream()
+                .anyMatch(item -> codes.stream().anyMatch(code -> MeetingWords.isDeadly(code, item.run())));
         return new RankedAction(
                 deadly ? RankedAction.DEADLY : codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2,
                 action,
@@ -293,7 +251,7 @@ final class UrgentActions {
                 .toList();
         Finding first = sorted.get(0).findings().get(0);
         boolean stop = first.severity() == Severity.STOP;
-        int rank = sorted.stream().anyMatch(item -> isDeadly(first.code(), item.run()))
+        int rank = sorted.stream().anyMatch(item -> MeetingWords.isDeadly(first.code(), item.run()))
                 ? RankedAction.DEADLY
                 : stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
         String frame = frame(first);

@@ -14,6 +14,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.pdf.InventedReviews;
 import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Wording;
 
 /** What can hurt somebody stands before what spoils a figure, however much product hangs on that. */
 class UrgentActionsTest {
@@ -201,5 +202,23 @@ class UrgentActionsTest {
                         run.id() + " in " + actions);
             }
         }
+    }
+
+    /** 8.0 g are missing; glass keeps 0.4 g at most, so that rinsing it is no measurement to make next. */
+    @Test
+    void placeThatCannotHoldWhatIsMissingIsNotMeasuredNext() {
+        List<NextMeasurement> next = NextMeasurement.of(
+                typed("")
+                        .but("isolated", "Assay", "100")
+                        .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")
+                        .but("workup", "Volume", "50")
+                        .but("workup", "Gives organic", "O1")
+                        .but("workup", "Gives aqueous", "A1")
+                        .review(),
+                Wording.POINT);
+        assertTrue(
+                next.stream().anyMatch(n -> n.settles().startsWith("8.0\u00A0g P is missing: perhaps ")),
+                next::toString);
+        assertTrue(next.stream().noneMatch(n -> n.test().contains("rinse the flasks")), next::toString);
     }
 }
