@@ -53,10 +53,12 @@ import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
+import workuptally.judgement.rules.containers.ProposalOfCake;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
 import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
 import workuptally.judgement.rules.layers.CakeLighterThanAgent;
+import workuptally.judgement.rules.layers.CompositionContradicted;
 import workuptally.judgement.rules.layers.CompositionIncomplete;
 import workuptally.judgement.rules.layers.CompositionNotCharged;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
@@ -161,6 +163,7 @@ public final class Rules {
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new CompositionNotCharged(substances),
+                new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
                 new AreaPercent(),
@@ -196,6 +199,7 @@ public final class Rules {
                 new DaysThatCannotBe(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
+                new ProposalOfCake(),
                 new TransferOfWhatIsElsewhere(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),

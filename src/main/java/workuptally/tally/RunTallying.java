@@ -59,6 +59,7 @@ import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
 import workuptally.tally.layers.MeetingAccount;
 import workuptally.tally.layers.Meetings;
+import workuptally.tally.layers.StatedDistillates;
 import workuptally.tally.layers.StepOutputs;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.MetricsAccount;
@@ -333,7 +334,10 @@ public final class RunTallying {
                     undecided.missing(),
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
-                    new LayerMakeUpAccount(substances, followed.flow()).of(portions.layers()),
+                    new LayerMakeUpAccount(substances, followed.flow())
+                            .of(
+                                    portions.layers(),
+                                    new StatedDistillates(run, limits, substances, followed.flow(), portions.layers())),
                     followed.contacts(),
                     followed.dried(),
                     followed.meetings(),

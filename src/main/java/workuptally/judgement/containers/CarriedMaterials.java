@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Material;
 import workuptally.material.Part;
@@ -16,6 +17,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
 import workuptally.reference.hazards.ReactivityGroup;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.ContainerLabel;
@@ -63,9 +65,9 @@ final class CarriedMaterials {
      * What named contents, the stream of a container and the words of its label say. What a stream stands for is taken to be there unless the
      * contents name one of it: a stream for cyanide or azide whose contents name a cyanide is no azide.
      */
-    List<Carried> ofContainer(String label, ContainerLabel read, Set<String> contents) {
+    List<Carried> ofContainer(String label, ContainerLabel read, Map<String, Double> contents) {
         List<Carried> all = new ArrayList<>();
-        contents.forEach(name -> all.addAll(ofMaterial(name)));
+        contents.keySet().forEach(name -> all.addAll(ofContent(name, contents)));
         Set<String> told = new HashSet<>();
         all.forEach(c -> told.addAll(c.membership().classes()));
         read.stream()
@@ -78,6 +80,23 @@ final class CarriedMaterials {
 
     private Carried ofClass(String label, String materialClass) {
         return new Carried(label, reactivity.membership(List.of(materialClass), List.of()), true);
+    }
+
+    /** Beside water a material is as strong as its share of the whole: an acid of 4 % is no concentrated one. */
+    private List<Carried> ofContent(String name, Map<String, Double> contents) {
+        double total = contents.values().stream().mapToDouble(g -> g).sum();
+        double share = 100 * contents.get(name) / total;
+        boolean dissolved = share < 100
+                && contents.keySet().stream()
+                        .anyMatch(other -> substances.material(other).is(MaterialClass.WATER));
+        Material material = substances.material(name);
+        if (!dissolved || material.parts().size() != 1 || material.main().row().isEmpty()) {
+            return ofMaterial(name);
+        }
+        return List.of(new Carried(
+                material.written(),
+                reactivity.membership(material.main().row().get(), OptionalDouble.of(share), OptionalDouble.empty()),
+                true));
     }
 
     private List<Carried> ofMaterial(String name) {
@@ -111,7 +130,9 @@ final class CarriedMaterials {
             if (pH.isEmpty() || !isToldByPh(present, pH.get().value())) {
                 all.add(new Carried(
                         present.name(),
-                        present.membership(),
+                        pH.isEmpty()
+                                ? present.membership()
+                                : atPh(present, pH.get().value()),
                         isShown(run, present),
                         isMinorSolvent(run, label, present)));
             }
@@ -180,6 +201,22 @@ final class CarriedMaterials {
                 && (classes.contains(MaterialClass.CARBONATE)
                         ? pH < substances.value(Threshold.ACIDIC_BELOW)
                         : classes.contains(MaterialClass.ACID) || classes.contains(MaterialClass.BASE));
+    }
+
+    /** An organic acid that the pH shows to be a salt is no acid any more, but organic still. */
+    private Membership atPh(Present present, double pH) {
+        Membership membership = present.membership();
+        boolean salt = pH > substances.value(Threshold.POOLED_BASIC_ABOVE)
+                && membership.classes().contains(MaterialClass.ACID)
+                && membership.classes().contains(MaterialClass.ORGANIC);
+        return salt
+                ? reactivity.membership(
+                        membership.classes().stream()
+                                .filter(c -> !c.equals(MaterialClass.ACID)
+                                        && !reactivity.ancestors(c).contains(MaterialClass.ACID))
+                                .toList(),
+                        List.of())
+                : membership;
     }
 
     private boolean isMinorSolvent(RunTally run, String label, Present present) {

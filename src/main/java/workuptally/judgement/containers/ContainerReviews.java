@@ -12,6 +12,7 @@ import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reference;
 import workuptally.reference.waste.ContainerLabel;
+import workuptally.tally.HeldOnCake;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
@@ -70,8 +71,7 @@ public final class ContainerReviews {
                 streams.contradicting(said, ledger.then().grams());
         ContainerLabel read = contradicting.isPresent() ? said.withUnreadName() : said;
         double limit = book.limits().value(Limit.CONTAINER_FILL);
-        List<Carried> present =
-                carried.ofContainer(label, read, ledger.then().grams().keySet());
+        List<Carried> present = carried.ofContainer(label, read, ledger.then().grams());
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
         Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();
@@ -88,7 +88,15 @@ public final class ContainerReviews {
             List<Clash> met = clashes.with(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
             ProposalFit proposal = new ProposalFit(
-                    addition, fit, waitsForPhase, streams.names(incoming, addition, read), met, after, limit, crosses);
+                    addition,
+                    fit,
+                    waitsForPhase,
+                    streams.names(incoming, addition, read),
+                    met,
+                    cakes(addition),
+                    after,
+                    limit,
+                    crosses);
             if (proposal.fits()) {
                 state = after;
                 over |= crosses;
@@ -106,6 +114,12 @@ public final class ContainerReviews {
                 new RegulatoryFacts(substances).of(read.stream(), ledger.now()),
                 hazards.of(ledger),
                 suspects.of(ledger));
+    }
+
+    private List<HeldOnCake> cakes(ContainerAddition addition) {
+        return Optional.ofNullable(runs.get(addition.transfer().run())).map(HeldOnCake::of).orElse(List.of()).stream()
+                .filter(cake -> addition.transfer().layers().contains(cake.cake()))
+                .toList();
     }
 
     private List<MadeTransfer> made(ContainerTally ledger, ContainerLabel read) {

@@ -215,10 +215,14 @@ public enum Threshold {
     STATED_YIELD_ROUNDING(0, 100),
     /** Within which a typed net mass is gross less tare; standard uncertainties. */
     NET_SAME(0.5, 20),
+    /** Excess of a solvent in distillates over what went into the run from which it is asked about; %. */
+    COMPOSITION_EXCESS(0, 1000),
     /** Share of a composition from which a solvent that nobody brought is asked about; mass %. */
     COMPOSITION_UNEXPECTED(0, 100),
     /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */
     LAYER_PART_LEAST(0, 1),
+    /** Part of what went in that wet glass and mutual solubility usually leave; fraction. */
+    LAYER_PART_USUAL(0, 1),
     /** A layer below this is not put together with one that is basic; pH. */
     POOLED_ACIDIC_BELOW(0, 7),
     /** A layer above this is not put together with one that is acidic; pH. */

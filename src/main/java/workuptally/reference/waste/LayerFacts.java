@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param pH as measured
  * @param pHAsTyped the same as typed, empty without
  * @param makeUp how much is known of it
- * @param unread parts of its stated composition that no table knows, as typed
+ * @param unread parts of its stated composition that no table knows, as typed; where the composition is contradicted, what it leaves out
  * @param origin where a solid comes from
  * @param originWords the same for a reader
  */
@@ -44,7 +44,9 @@ public record LayerFacts(
         /** Neither is known. */
         UNKNOWN,
         /** A part of what is stated has a name that no table knows. */
-        UNREAD
+        UNREAD,
+        /** What is stated leaves out what must be in it. */
+        CONTRADICTED
     }
 
     /** Where a solid comes from. */

@@ -62,7 +62,7 @@ public record StreamRule(
                 row.optionalNumber("organic above (mass %)", 0, 100),
                 row.optionalNumber("acid above (mass %)", 0, 100),
                 AskedPh.of(row),
-                row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
+                row.oneOf("make-up", "known", "unlisted", "unknown", "unread", "contradicted")
                         .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
                 row.oneOf("origin", "drying cake", "sorbent", "other")
                         .map(word -> LayerFacts.Origin.valueOf(

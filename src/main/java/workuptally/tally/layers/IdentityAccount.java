@@ -202,7 +202,7 @@ public final class IdentityAccount {
                 return Optional.empty();
             }
             grams += of.getAsDouble();
-            millilitres += part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius);
+            millilitres += part.getValue().millilitres() / substances.densityOver20(part.getKey(), celsius);
         }
         double dissolving = liquid.share(c -> flow.isOrganicSolvent(c) || c.equals(Materials.WATER) ? 1 : 0)
                 .millilitres();

@@ -115,9 +115,9 @@ public final class LayerFlow {
         }
     }
 
-    /** Density of a component at a temperature over that at 20 °C. */
-    double densityOver20(String component, double celsius) {
-        return substances.densityOver20(component, celsius);
+    /** Mass of each component that went into the run, g. */
+    Map<String, Double> broughtGrams() {
+        return measured.putGrams();
     }
 
     /** True for a listed organic solvent. */

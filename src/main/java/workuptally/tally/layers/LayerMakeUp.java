@@ -13,6 +13,7 @@ import workuptally.tally.amounts.Masses;
  * @param materials components before acids and bases have reacted with each other
  * @param millilitres volume, mL: as measured, else the sum of its liquids
  * @param stated true where the book states the composition
+ * @param mismatches solvents of which its stated composition and what its step took tell different things
  * @param weighed false where the mass is an estimate by the volume, or by what went in
  */
 public record LayerMakeUp(
@@ -21,11 +22,13 @@ public record LayerMakeUp(
         List<String> materials,
         double millilitres,
         boolean stated,
+        List<SolventMismatch> mismatches,
         boolean weighed) {
-    /** Copies the map in its order, and the list. */
+    /** Copies the map in its order, and the lists. */
     public LayerMakeUp {
         grams = Masses.copyOf(grams);
         materials = List.copyOf(materials);
+        mismatches = List.copyOf(mismatches);
     }
 
     /** Mass of all components, g. */

@@ -41,15 +41,17 @@ public final class LayerMakeUpAccount {
     /**
      * One make-up for each terminal layer with a mass: as weighed, else by its volume and the density of what it should hold, else by what
      * went in. Cakes, whose solids are not followed, are left out.
+     *
+     * @param distillates what the stated compositions of distillates are held against
      */
-    public List<LayerMakeUp> of(List<LayerTally> layers) {
+    public List<LayerMakeUp> of(List<LayerTally> layers, StatedDistillates distillates) {
         List<LayerMakeUp> makeUps = new ArrayList<>();
         for (LayerTally layer : layers) {
             boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
             if (layer.terminal() && !solid) {
                 Optional<Double> weighed = layer.massGrams().map(MeasuredValue::value);
                 weighed.or(() -> estimatedGrams(layer))
-                        .ifPresent(grams -> makeUps.add(of(layer, grams, weighed.isPresent())));
+                        .ifPresent(grams -> makeUps.add(of(layer, grams, weighed.isPresent(), distillates.of(layer))));
             }
         }
         return makeUps;
@@ -70,7 +72,7 @@ public final class LayerMakeUpAccount {
                 .orElseGet(portion::totalGrams));
     }
 
-    private LayerMakeUp of(LayerTally layer, double grams, boolean weighed) {
+    private LayerMakeUp of(LayerTally layer, double grams, boolean weighed, List<SolventMismatch> mismatches) {
         Ingredients whole = flow.portion(layer.label());
         Ingredients mixture = weighed ? whole : whole.times(grams / whole.totalGrams());
         boolean stated =
@@ -98,7 +100,7 @@ public final class LayerMakeUpAccount {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
         double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
-        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, weighed);
+        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, mismatches, weighed);
     }
 
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */

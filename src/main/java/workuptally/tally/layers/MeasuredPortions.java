@@ -1,5 +1,6 @@
 package workuptally.tally.layers;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,11 @@ final class MeasuredPortions {
     /** Remembers what was put in: no portion holds more of a solvent. */
     void put(Ingredients mixture) {
         mixture.parts().forEach((name, part) -> put.merge(name, part.grams(), Double::sum));
+    }
+
+    /** Mass of each component that was put in, g. */
+    Map<String, Double> putGrams() {
+        return Collections.unmodifiableMap(put);
     }
 
     Optional<Double> grams(String label) {

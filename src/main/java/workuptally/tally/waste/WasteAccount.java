@@ -25,6 +25,8 @@ import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.SolidOrigin;
+import workuptally.tally.layers.SolventMismatch;
+import workuptally.tally.layers.StatedDistillates;
 
 /**
  * The stream that a layer's make-up suggests, should somebody decide to let it go. The determination is made by trained people under the
@@ -58,6 +60,7 @@ public final class WasteAccount {
      */
     public List<WasteLine> of(List<LayerTally> layers, LayerFlow flow, List<LayerIdentity> identities) {
         List<WasteLine> lines = new ArrayList<>();
+        StatedDistillates distillates = new StatedDistillates(run, limits, substances, flow, layers);
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
             boolean counts =
@@ -65,7 +68,11 @@ public final class WasteAccount {
             if (layer.terminal() && counts) {
                 Ingredients portion = flow.portion(layer.label());
                 Layer.Phase phase = phaseByDensity(layer, identities);
-                Assignment assignment = assign(layer.label(), pH(layer), portion, phase, grams.isPresent());
+                List<String> leftOut = distillates.of(layer).stream()
+                        .filter(SolventMismatch::isLeftOut)
+                        .map(SolventMismatch::solvent)
+                        .toList();
+                Assignment assignment = assign(layer.label(), pH(layer), portion, phase, grams.isPresent(), leftOut);
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -84,7 +91,8 @@ public final class WasteAccount {
         }
         if (run.status() != Run.Status.PLANNED) {
             flow.unnamedLiquors().forEach((name, portion) -> {
-                Assignment assignment = assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR, false);
+                Assignment assignment =
+                        assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR, false, List.of());
                 lines.add(new WasteLine(
                         name,
                         assignment.stream(),
@@ -115,7 +123,7 @@ public final class WasteAccount {
     /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */
     public WasteLine expected(String label, Optional<Layer.Phase> phase, Ingredients mixture) {
         Layer.Phase assumed = phase.orElse(Layer.Phase.AQUEOUS);
-        Assignment assignment = assign(label, Optional.empty(), mixture, assumed, true);
+        Assignment assignment = assign(label, Optional.empty(), mixture, assumed, true, List.of());
         boolean open = assignment.waitsForPH();
         return new WasteLine(
                 label,
@@ -143,7 +151,12 @@ public final class WasteAccount {
     }
 
     private Assignment assign(
-            String label, Optional<Entered> pH, Ingredients mixture, Layer.Phase phase, boolean amountKnown) {
+            String label,
+            Optional<Entered> pH,
+            Ingredients mixture,
+            Layer.Phase phase,
+            boolean amountKnown,
+            List<String> leftOut) {
         double halogenated = halogenatedPercent(mixture);
         Map<String, String> holds = classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
@@ -159,8 +172,8 @@ public final class WasteAccount {
                 acidPercent(mixture),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
                 pH.map(WasteAccount::inWords).orElse(""),
-                makeUp(mixture, amountKnown, unread),
-                unread,
+                leftOut.isEmpty() ? makeUp(mixture, amountKnown, unread) : LayerFacts.MakeUp.CONTRADICTED,
+                leftOut.isEmpty() ? unread : leftOut,
                 solid.map(SolidOrigin.Origin::kind),
                 solid.map(SolidOrigin.Origin::words).orElse(""));
         Optional<StreamRule> rule = substances.streamRule(facts);

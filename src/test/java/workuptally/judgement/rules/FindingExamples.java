@@ -261,6 +261,7 @@ final class FindingExamples {
                 "composition-not-charged",
                 Severity.CHECK,
                 clean().with("layers", "48.15,ethyl acetate 98 %", "48.15,toluene 98 %"));
+        add("composition-contradicted", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902", "6,mL,,,,0.902"));
         add(
                 "composition-incomplete",
                 Severity.CHECK,

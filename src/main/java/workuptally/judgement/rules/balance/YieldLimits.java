@@ -38,7 +38,7 @@ public final class YieldLimits implements RunRule {
                     product.product().name(),
                     Figure.pair(percent, expanded, 1, "%"),
                     product.stage().name().toLowerCase(java.util.Locale.ROOT));
-            boolean over = percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION;
+            boolean over = product.isAboveAll(factor) && tally.run().kind() != Run.Kind.RESOLUTION;
             if (product.basis().isUpperBound() && !(over && product.stage() == ProductYield.Stage.PURIFIED)) {
                 findings.add(
                         FindingCode.YIELD_UPPER_BOUND,
