@@ -38,7 +38,7 @@ public record LotTally(
      * the form that counts.
      */
     public Optional<MeasuredValue> atMostGrams() {
-        boolean formIsKnown = gramsPerGram != 1 || product.equalsIgnoreCase(lot.product());
+        boolean formIsKnown = gramsPerGram != 1 || lot.isOf(product);
         return pureGrams.or(() -> productFraction.isEmpty() && formIsKnown
                 ? netGrams.map(net -> net.times(gramsPerGram))
                 : Optional.empty());
