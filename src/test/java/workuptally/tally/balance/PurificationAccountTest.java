@@ -144,6 +144,28 @@ class PurificationAccountTest {
         assertEquals(LayerDecision.Outcome.EVIDENCE_COMPLETE, outcome(wet, "A1"));
     }
 
+    /** 10.00 g on the column hold 9.50 g; 500 mL of eluent weigh more than that by far, and 0.9 g/mL of it are no load. */
+    @Test
+    void aColumnMaySayItBesideItsEluent() {
+        SmallBook column = purified("8.00", "20")
+                .but("workup", "Operation", "column")
+                .but("workup", "Material", "ethyl acetate")
+                .but("workup", "Volume", "500")
+                .but("workup", "Mass", "10.00");
+        assertEquals(9.50, balance(column).inGrams().value(), 1e-9);
+        double eluent = column.tally().solvents().get(0).purification().inGrams();
+        assertEquals(450, eluent, 5);
+        assertTrue(column.review().findings().stream().noneMatch(f -> f.code() == FindingCode.MASS_VOLUME_DENSITY));
+        assertEquals(
+                19.00, balance(column.but("workup", "Mass", "450")).inGrams().value(), 1e-9);
+        assertEquals(
+                19.00,
+                balance(column.but("workup", "Operation", "crystallise").but("workup", "Mass", "10.00"))
+                        .inGrams()
+                        .value(),
+                1e-9);
+    }
+
     @Test
     void aCrudeWithoutContentHeldItsMassAtMost() {
         SmallBook book = purified("16.00", "66").first("isolated", "Assay", "");
