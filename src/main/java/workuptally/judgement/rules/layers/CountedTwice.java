@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
@@ -20,6 +21,9 @@ import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.MolarMassAccount;
+import workuptally.tally.amounts.NmrPurity;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 
@@ -54,6 +58,7 @@ public final class CountedTwice implements RunRule {
             }
         }
         tally.run().lots().forEach(lot -> lot(findings, tally, lot));
+        tally.lots().forEach(lot -> byNmr(findings, tally, book, lot));
         return findings.list();
     }
 
@@ -153,5 +158,36 @@ public final class CountedTwice implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of("Keep the assay that the yield shall rest on and note the other."));
         }
+    }
+
+    /** A lot whose assay in Isolated and by an internal standard are further apart than both allow. */
+    private void byNmr(FindingList findings, RunTally tally, Book book, LotTally lot) {
+        Optional<Entered> typed = lot.lot().assayPercent().entered();
+        if (typed.isEmpty() || lot.productFraction().isEmpty()) {
+            return;
+        }
+        MolarMassAccount molarMasses = new MolarMassAccount(tally.run(), substances);
+        NmrPurity purity = new NmrPurity(new Readings(), book.limits());
+        tally.run().nmrAssays().stream()
+                .filter(n -> n.sample().equals(lot.lot().label()) && lot.lot().isOf(n.substance()))
+                .flatMap(n ->
+                        molarMasses.of(n.substance()).stream().boxed().flatMap(m -> purity.fraction(n, m).stream()))
+                .findFirst()
+                .filter(nmr ->
+                        Math.abs(nmr.value() - lot.productFraction().get().value())
+                                > substances.value(Threshold.READINGS_AGREE)
+                                        * Math.hypot(
+                                                nmr.standardUncertainty(),
+                                                lot.productFraction().get().standardUncertainty()))
+                .ifPresent(nmr -> findings.add(
+                        FindingCode.LOT_ASSAY_DIFFERS,
+                        Severity.CHECK,
+                        typed.get().place(),
+                        Phrase.of(
+                                "lot {}: assay {} % in Isolated, {} by NMR assays; the first is used",
+                                lot.lot().label(), typed.get().asTyped(), Figure.decimals(100 * nmr.value(), 1, "%")),
+                        Phrase.of("one assay of the lot, within 2u"),
+                        FindingList.PRACTICE,
+                        Phrase.of("Keep the assay that the yield shall rest on and note the other.")));
     }
 }
