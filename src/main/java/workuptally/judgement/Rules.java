@@ -15,6 +15,7 @@ import workuptally.judgement.rules.balance.IsolatedAsIon;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.NoteAgainstFigure;
 import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
@@ -166,6 +167,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(substances),

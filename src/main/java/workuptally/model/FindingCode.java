@@ -102,6 +102,7 @@ public enum FindingCode {
     LAYER_HOLDS_PRODUCT(Severity.HOLD, "C18"),
     LAYER_WAITS(Severity.HOLD),
     LAYER_LEFT_EARLY(Severity.HOLD),
+    NOTE_AGAINST_FIGURE(Severity.HOLD),
     COMPOSITION_CONTRADICTED(Severity.HOLD, "C39"),
     LAYERS_NOT_ASSAYED(Severity.HOLD),
     ROUTES_AGREE(Severity.NOTE, "C18"),

@@ -121,11 +121,6 @@ public final class LayerFlow {
         return measured.putGrams();
     }
 
-    /** True for a listed organic solvent. */
-    public boolean isOrganicSolvent(String component) {
-        return substances.isOrganicSolvent(component);
-    }
-
     /** Phases of contacts to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
     public List<UnlabelledPhase> unlabelledPhases() {
         return List.copyOf(unlabelled);

@@ -480,6 +480,10 @@ final class FindingExamples {
                 Severity.HOLD,
                 clean().with("isolated", "96.9022,90.3358", "96.9022,")
                         .with("layers", "63.11,,,kept", "63.11,,,released"));
+        add(
+                "note-against-figure",
+                Severity.HOLD,
+                clean().with("assays", "HPLC,1.51,mg/mL,2.0,", "HPLC,1.51,mg/mL,2.0,as injected"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",
