@@ -46,7 +46,7 @@ public final class SuspectAccount {
         this.book = book;
         this.substances = substances;
         this.register = new TareRegister(book.vesselTares());
-        this.transfers = Checks.transfers(book);
+        this.transfers = CheckAccount.transfers(book);
     }
 
     /** What is off in a run and the cells to look at; no cells where nothing is off or no usual slip explains all of it. */

@@ -135,7 +135,7 @@ public final class IsolatedAsIon implements RunRule {
         Run run = tally.run();
         Set<String> way = way(run, lot);
         Set<String> water = new LinkedHashSet<>();
-        Optional<Phrase> ion = product.character().isPresent() && charged.leaves(tally, product, base)
+        Optional<Phrase> ion = product.partitioning().character().isPresent() && charged.leaves(tally, product, base)
                 ? Optional.of(Phrase.of("what was charged"))
                 : Optional.empty();
         for (Step step : run.orderedSteps()) {
