@@ -92,6 +92,16 @@ public record ProposalFit(
             return row.gasInBrackets();
         }
 
+        /** The same in a word or two. */
+        public String dangerInAWord() {
+            return row.dangerInAWord();
+        }
+
+        /** Whether it sets deadly gas free, burns or explodes. */
+        public boolean isCritical() {
+            return isHazardous() && row.severity() == ReactivityPair.Severity.CRITICAL;
+        }
+
         /** True where gas, toxic or strong heat is to be feared; false for a caution. */
         public boolean isHazardous() {
             boolean grave = row.severity() != ReactivityPair.Severity.CAUTION;

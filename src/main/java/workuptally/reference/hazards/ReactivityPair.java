@@ -87,6 +87,13 @@ public record ReactivityPair(
         return FIRST_CLAUSE_END.split(consequence)[0];
     }
 
+    /** The same in a word or two, {@code explodes}: behind a colon and without what comes along. */
+    public String dangerInAWord() {
+        String danger = danger();
+        String shorter = danger.substring(danger.lastIndexOf(": ") + 1).strip();
+        return shorter.split(" and ")[0];
+    }
+
     /** The gas set free in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
     public String gasInBrackets() {
         List<String> words = List.of(consequence.split("[^\\p{L}\\p{N}]+"));

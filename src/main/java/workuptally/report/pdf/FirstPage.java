@@ -139,7 +139,7 @@ final class FirstPage {
         }
         blocks.add(look.heading("What to do first"));
         if (actions.isEmpty()) {
-            blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
+            blocks.add(new Paragraph(look, UrgentAction.nothingFirst(review)));
             return;
         }
         List<List<TableCell>> rows = new ArrayList<>();

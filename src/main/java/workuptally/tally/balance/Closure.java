@@ -188,9 +188,22 @@ public record Closure(
      * @param evidence what the figure rests on
      * @param settledBy the cheapest test that would settle it
      * @param looked whether anybody looked there
+     * @param settlesGrams most that its test can find, g: more than the bound where it looks into portions that nothing bounds
      */
     public record Candidate(
-            String place, double lowGrams, double highGrams, String evidence, String settledBy, Looked looked) {
+            String place,
+            double lowGrams,
+            double highGrams,
+            String evidence,
+            String settledBy,
+            Looked looked,
+            double settlesGrams) {
+        /** A place whose test finds no more than the place can hold. */
+        public Candidate(
+                String place, double lowGrams, double highGrams, String evidence, String settledBy, Looked looked) {
+            this(place, lowGrams, highGrams, evidence, settledBy, looked, highGrams);
+        }
+
         /** A place that is bounded by what was measured. */
         public Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {
             this(place, lowGrams, highGrams, evidence, settledBy, Looked.BOUNDED);

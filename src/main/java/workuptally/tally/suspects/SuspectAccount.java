@@ -87,8 +87,8 @@ public final class SuspectAccount {
             Map<String, Check> typed = checks.of(balances, Changes.NONE);
             // where no balance is off, what an entry would do to what is off needs none
             Set<String> off = SlipSearch.off(typed).keySet();
-            boolean entriesAlone =
-                    off.isEmpty() || CheckAccount.byName(entryChecks.of(run)).keySet().containsAll(off);
+            boolean entriesAlone = off.isEmpty()
+                    || CheckAccount.byName(entryChecks.of(run)).keySet().containsAll(off);
             this.search = new SlipSearch(
                     typed,
                     SETTLED,

@@ -98,7 +98,7 @@ public final class ClosureVerdict implements RunRule {
         double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
         Phrase most = closure.candidates().isEmpty()
                 ? Phrase.NONE
-                : Phrase.of("; it may be in {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
+                : Phrase.of("; look first at {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
         findings.add(
                 FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,

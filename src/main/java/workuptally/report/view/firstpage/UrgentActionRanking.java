@@ -19,7 +19,6 @@ import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.RunNames;
 import workuptally.report.view.wording.SubjectNames;
 import workuptally.report.view.wording.Words;
-import workuptally.tally.layers.Meeting;
 
 /**
  * Finds what has to be done, joins what is alike and ranks it: what can hurt somebody first, then what stops a result, then what keeps a
@@ -97,14 +96,15 @@ final class UrgentActionRanking {
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             List<String> met = byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET)
-                    ? met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
+                    ? MeetingWords.met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
                     : List.of();
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
                     .add(new UrgentItem(run, urgent, met.isEmpty() ? SubjectNames.of(urgent) : met));
             return;
         }
         byCode.forEach((code, findings) -> {
-            List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run, MOST_OF_MEETINGS) : List.of();
+            List<String> met =
+                    code == FindingCode.MATERIALS_MUST_NOT_MEET ? MeetingWords.met(run, MOST_OF_MEETINGS) : List.of();
             UrgentItem item = new UrgentItem(run, findings, met.isEmpty() ? SubjectNames.of(findings) : met);
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
@@ -121,35 +121,6 @@ final class UrgentActionRanking {
                 .filter(f -> f.severity() == Severity.STOP
                         || f.severity() == Severity.HOLD && (!stop || isHarmful(f.code())))
                 .toList();
-    }
-
-    /**
-     * What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. All pairs are
-     * named before it is said what comes of one.
-     */
-    private static List<String> met(RunReview run, int most) {
-        List<Meeting> meetings = run.tally().evidence().meetings().list().stream()
-                .filter(Meeting::holdsItsPortions)
-                .sorted(Comparator.comparing(Meeting::isCritical).reversed())
-                .toList();
-        List<String> pairs = meetings.stream()
-                .map(meeting -> String.join(" + ", meeting.with()))
-                .distinct()
-                .toList();
-        List<String> met = meetings.stream()
-                .map(meeting -> inShort(meeting, most))
-                .distinct()
-                .toList();
-        boolean pairsOnly = String.join("; ", met).length() > most
-                && String.join("; ", pairs).length() <= most;
-        return met.isEmpty() ? met : List.of(Words.listed(pairsOnly ? pairs : met, "; ", most, more -> more + " more"));
-    }
-
-    /** The two materials with the first words of what comes of it; without them where the names are long. */
-    private static String inShort(Meeting meeting, int most) {
-        String two = String.join(" + ", meeting.with());
-        String danger = " (" + meeting.danger() + ")";
-        return two.length() + danger.length() <= most - 8 ? two + danger : two;
     }
 
     private static boolean isHarmful(FindingCode code) {
@@ -177,8 +148,13 @@ final class UrgentActionRanking {
                 UrgentItem.runs(items),
                 text,
                 OptionalDouble.empty());
+        boolean deadly = items.stream()
+                .anyMatch(item -> codes.stream().anyMatch(code -> MeetingWords.isDeadly(code, item.run())));
         return new RankedAction(
-                codes.stream().anyMatch(UrgentActionRanking::isHarmful) ? 0 : 2, action, shortly, Map.of());
+                deadly ? RankedAction.DEADLY : codes.stream().anyMatch(UrgentActionRanking::isHarmful) ? 0 : 2,
+                action,
+                shortly,
+                Map.of());
     }
 
     /** One run of which nothing else is asked than to keep materials apart: these are then named in full. */
@@ -274,7 +250,9 @@ final class UrgentActionRanking {
                 .toList();
         Finding first = sorted.get(0).findings().get(0);
         boolean stop = first.severity() == Severity.STOP;
-        int rank = stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
+        int rank = sorted.stream().anyMatch(item -> MeetingWords.isDeadly(first.code(), item.run()))
+                ? RankedAction.DEADLY
+                : stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
         String frame = frame(first);
         String text = frame.replace("%s", about(items, room(frame), stop));
         if (items.size() > 1 && text.length() > UrgentAction.MOST_CHARACTERS) {
