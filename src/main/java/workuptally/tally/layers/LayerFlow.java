@@ -142,9 +142,9 @@ public final class LayerFlow {
         return portion.share(name -> agents.parts().containsKey(name) ? 0 : 1);
     }
 
-    /** True for a run of which nothing was done yet. */
-    boolean isPlanned() {
-        return run.status() == Run.Status.PLANNED;
+    /** The run that is followed. */
+    Run run() {
+        return run;
     }
 
     /** The two phases of a contact. */
@@ -202,8 +202,10 @@ public final class LayerFlow {
             }
             return;
         }
-        List<String> organic = among(liquids, step.given().organic());
-        List<String> aqueous = among(liquids, step.given().aqueous());
+        List<String> organic =
+                liquids.stream().filter(step.given().organic()::contains).toList();
+        List<String> aqueous =
+                liquids.stream().filter(step.given().aqueous()::contains).toList();
         if (organic.isEmpty() || aqueous.isEmpty()) {
             give(liquids, left);
         } else if (StepOutputs.isDistillation(step)) {
@@ -214,10 +216,6 @@ public final class LayerFlow {
             give(organic, split.organic());
             give(aqueous, split.aqueous());
         }
-    }
-
-    private static List<String> among(List<String> labels, List<String> others) {
-        return labels.stream().filter(others::contains).toList();
     }
 
     /** Drying agents that no water has dissolved: there is less of it than their hydrates could bind. */
