@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -341,11 +340,6 @@ public final class LayerFlow {
     }
 
     boolean goesWithWater(String name) {
-        for (Charge charge : run.charges()) {
-            if (charge.material().equals(name)) {
-                return materials.goesWithWater(name, Optional.of(charge));
-            }
-        }
-        return materials.goesWithWater(name, Optional.empty());
+        return materials.goesWithWater(name, run.charges());
     }
 }

@@ -254,6 +254,5 @@ class LiquidsThatGoOnTest {
         assertTrue(flow.isOrganicSolvent("toluene"));
         assertFalse(flow.isOrganicSolvent("water"));
         assertFalse(flow.isOrganicSolvent("benzocaine"));
-        assertFalse(flow.isPlanned());
     }
 }
