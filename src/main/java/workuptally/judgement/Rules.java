@@ -107,7 +107,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
-                new FormulaDoubtful(substances),
+                new FormulaDoubtful(),
                 new FormContradictsName(substances.reference()),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),

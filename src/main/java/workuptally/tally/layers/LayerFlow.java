@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -137,9 +136,9 @@ public final class LayerFlow {
         return portion.share(name -> agents.parts().containsKey(name) ? 0 : 1);
     }
 
-    /** True for a run of which nothing was done yet. */
-    boolean isPlanned() {
-        return run.status() == Run.Status.PLANNED;
+    /** The run that is followed. */
+    Run run() {
+        return run;
     }
 
     /** The two phases of a contact. */
@@ -197,8 +196,10 @@ public final class LayerFlow {
             }
             return;
         }
-        List<String> organic = among(liquids, step.given().organic());
-        List<String> aqueous = among(liquids, step.given().aqueous());
+        List<String> organic =
+                liquids.stream().filter(step.given().organic()::contains).toList();
+        List<String> aqueous =
+                liquids.stream().filter(step.given().aqueous()::contains).toList();
         if (organic.isEmpty() || aqueous.isEmpty()) {
             give(liquids, left);
         } else if (StepOutputs.isDistillation(step)) {
@@ -209,10 +210,6 @@ public final class LayerFlow {
             give(organic, split.organic());
             give(aqueous, split.aqueous());
         }
-    }
-
-    private static List<String> among(List<String> labels, List<String> others) {
-        return labels.stream().filter(others::contains).toList();
     }
 
     /** Drying agents that no water has dissolved: there is less of it than their hydrates could bind. */
@@ -338,11 +335,6 @@ public final class LayerFlow {
     }
 
     boolean goesWithWater(String name) {
-        for (Charge charge : run.charges()) {
-            if (charge.material().equals(name)) {
-                return materials.goesWithWater(name, Optional.of(charge));
-            }
-        }
-        return materials.goesWithWater(name, Optional.empty());
+        return materials.goesWithWater(name, run.charges());
     }
 }
