@@ -12,6 +12,7 @@ import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.IsolatedAsIon;
+import workuptally.judgement.rules.balance.LotsAboveTheory;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
@@ -159,6 +160,7 @@ public final class Rules {
                 new CakeLighterThanAgent(substances),
                 new ProductOnCake(substances),
                 new WetCrude(substances),
+                new LotsAboveTheory(),
                 new PurificationGains(),
                 new PurificationOpen(substances),
                 new NotAtConstantMass(substances),

@@ -114,6 +114,7 @@ public enum FindingCode {
     TARE_REGISTER_DIFFERS(Severity.CHECK, "C21"),
     GROSS_EQUALS_TARE(Severity.CHECK, "C21"),
     CRUDE_ABOVE_THEORY(Severity.CHECK, "C22"),
+    LOT_ABOVE_THEORY(Severity.CHECK, "C22"),
     CRUDE_WITHOUT_ASSAY(Severity.CHECK, "C22"),
     CRUDE_NOT_A_YIELD(Severity.CHECK, "C22"),
     ASSAY_BELOW_MOLE_RATIO(Severity.CHECK, "C22"),
