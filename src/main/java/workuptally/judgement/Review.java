@@ -9,6 +9,7 @@ import workuptally.judgement.measurements.WeekTest;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Run;
 import workuptally.tally.series.SeriesTally;
 
 /**
@@ -45,6 +46,13 @@ public record Review(
         series = List.copyOf(series);
         nextTests = List.copyOf(nextTests);
         registryNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(registryNumbers));
+    }
+
+    /** Whether any run that was made tells a step or a layer: where none does, nobody can say what became of product or solvent. */
+    public boolean recordsWorkup() {
+        return runs.stream()
+                .map(run -> run.tally().run())
+                .anyMatch(run -> run.status() != Run.Status.PLANNED && run.recordsWorkup());
     }
 
     /** A review without containers and series. */

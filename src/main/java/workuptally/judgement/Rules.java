@@ -53,6 +53,7 @@ import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
+import workuptally.judgement.rules.containers.ProposalOfSolid;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
 import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
@@ -198,6 +199,7 @@ public final class Rules {
                 new DaysThatCannotBe(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
+                new ProposalOfSolid(),
                 new TransferOfWhatIsElsewhere(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),

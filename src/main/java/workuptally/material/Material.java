@@ -120,7 +120,12 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
 
     /** True where it belongs to a class. */
     public boolean is(String materialClass) {
-        return parts.stream().anyMatch(part -> part.classes().contains(materialClass));
+        for (Part part : parts) {
+            if (part.classes().contains(materialClass)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Strength of the main part in water, mass per cent; empty in another solvent and where it is not known. */

@@ -21,7 +21,7 @@ final class NameReading {
 
     private final Reference reference;
     private final SubstanceIndex index;
-    private final NameWords words;
+    private final NameWordSearch words;
     private final PartMaker maker;
     private final Adducts adducts;
     private final SolutionParts solutions;
@@ -29,7 +29,7 @@ final class NameReading {
     NameReading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
-        this.words = new NameWords(reference.nameWords());
+        this.words = new NameWordSearch(reference.nameWords());
         this.maker = new PartMaker(reference);
         this.solutions = new SolutionParts(reference, index, maker);
         this.adducts = new Adducts(reference.nameWords().stream()

@@ -70,7 +70,12 @@ public record RunTally(
 
     /** The layer of that label, if it is known. */
     public Optional<LayerTally> layer(String label) {
-        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (LayerTally layer : layers) {
+            if (layer.label().equals(label)) {
+                return Optional.of(layer);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The identity of a layer by its density, if it came from a contact. */

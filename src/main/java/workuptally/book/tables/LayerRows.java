@@ -26,7 +26,7 @@ public final class LayerRows {
     }
 
     /** False where the row is left out. */
-    private static boolean read(TableRow row, String label, RunParts run) {
+    private static boolean read(TableRow row, String label, RunAssembly run) {
         Optional<Layer> sameLabel = run.layer(label);
         if (sameLabel.isPresent()) {
             reportSecond(row, label, sameLabel.get());
@@ -34,7 +34,7 @@ public final class LayerRows {
         }
         Layer layer = layer(row, label, run);
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
-        if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
+        if (sameVessel.isPresent() && RunAssembly.stillInItsVessel(layer)) {
             row.reportOf(
                     List.of(sameVessel.get().label(), label),
                     FindingCode.VESSEL_DUPLICATE,
@@ -64,7 +64,7 @@ public final class LayerRows {
                         : "Give the second layer a label of its own and run again; only the first was read.");
     }
 
-    private static Layer layer(TableRow row, String label, RunParts run) {
+    private static Layer layer(TableRow row, String label, RunAssembly run) {
         Field tare = row.number("Tare");
         Layer.Weighing weighing = new Layer.Weighing(
                 GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),

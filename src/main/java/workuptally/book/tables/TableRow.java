@@ -71,7 +71,12 @@ final class TableRow {
     }
 
     boolean isBlank() {
-        return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
+        for (String heading : columns.keySet()) {
+            if (cell(heading).isPresent()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     boolean isBlank(String heading) {
@@ -132,11 +137,12 @@ final class TableRow {
 
     /** Text of a cell, trimmed; empty where blank or not readable. */
     String text(String heading) {
+        Optional<RawCell> cell = cell(heading);
         // names of materials, vessels and layers stand in many rows
-        return cell(heading)
-                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
-                        .intern())
-                .orElse("");
+        return cell.isEmpty()
+                ? ""
+                : FootnoteMarks.off(heading, text(columns.get(heading), cell.get()))
+                        .intern();
     }
 
     private String text(SchemaColumn column, RawCell cell) {

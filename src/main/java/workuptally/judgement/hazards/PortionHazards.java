@@ -15,6 +15,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialRow;
@@ -23,10 +24,10 @@ import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -189,14 +190,14 @@ final class PortionHazards {
 
     /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
-        boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
             Part main = material.material().main();
             // under its name in the tables the statements of its row of hazards count among those of all parts
             boolean row = material.material().hazard().isPresent();
             double percent = percents.entrySet().stream()
-                    .filter(p -> isOf(main, p.getKey(), material)
-                            && !(row && p.getKey().equalsIgnoreCase(main.name())))
+                    .filter(p ->
+                            isOf(main, p.getKey(), material) && !(row && SubstanceName.same(p.getKey(), main.name())))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             boolean gone = wet && main.isDestroyedByWater();
@@ -232,11 +233,11 @@ final class PortionHazards {
 
     /** Whether a name is the main part's, as typed or as that of what is dissolved: sodium hypochlorite of its solution. */
     private static boolean isOf(Part main, String name, RunMaterial material) {
-        return name.equalsIgnoreCase(material.written())
-                || name.equalsIgnoreCase(main.name())
+        return SubstanceName.same(name, material.written())
+                || SubstanceName.same(name, main.name())
                 || main.substance()
                         .flatMap(Substance::solute)
-                        .filter(solute -> solute.name().equalsIgnoreCase(name))
+                        .filter(solute -> SubstanceName.same(solute.name(), name))
                         .isPresent();
     }
 

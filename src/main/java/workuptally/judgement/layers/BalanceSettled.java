@@ -37,18 +37,7 @@ final class BalanceSettled implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
-            Optional<Purification> lacking = lacking(evidence);
-            if (lacking.isPresent()) {
-                return new Condition(
-                        Criterion.BALANCE,
-                        State.NOT_MET,
-                        Phrase.of(
-                                "the purification of {} lacks at least {}: look for a portion without a row, then for a wrong reading",
-                                String.join(", ", lacking.get().sources()),
-                                Figure.decimals(lacking.get().missingAtLeastPercent(), 0, "%")));
-            }
-            return new Condition(
-                    Criterion.BALANCE, State.NOT_ASKED, Phrase.of("a liquor belongs to the purification's balance"));
+            return ofLiquor(evidence);
         }
         List<String> open = unsettledPortions(evidence);
         if (!open.isEmpty()) {
@@ -66,6 +55,25 @@ final class BalanceSettled implements LayerCondition {
                 return new Condition(Criterion.BALANCE, State.NOT_MET, words(closure));
             }
         }
+        return ofClosures(evidence, closures);
+    }
+
+    private static Condition ofLiquor(LayerEvidence evidence) {
+        return lacking(evidence)
+                .map(purification -> new Condition(
+                        Criterion.BALANCE,
+                        State.NOT_MET,
+                        Phrase.of(
+                                "the purification of {} lacks at least {}: look for a portion without a row, then for a wrong reading",
+                                String.join(", ", purification.sources()),
+                                Figure.decimals(purification.missingAtLeastPercent(), 0, "%"))))
+                .orElseGet(() -> new Condition(
+                        Criterion.BALANCE,
+                        State.NOT_ASKED,
+                        Phrase.of("a liquor belongs to the purification's balance")));
+    }
+
+    private static Condition ofClosures(LayerEvidence evidence, List<Closure> closures) {
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         List<Phrase> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
@@ -197,7 +205,7 @@ final class BalanceSettled implements LayerCondition {
                 labels.add(layer.label() + ", whose phase is not recorded,");
             }
         }
-        labels.addAll(evidence.run().evidence().missingLayers());
+        labels.addAll(evidence.run().evidence().gaps().missingLayers());
         labels.addAll(fromNowhere(evidence.run()));
         return labels;
     }
@@ -210,7 +218,7 @@ final class BalanceSettled implements LayerCondition {
 
     /** What a step takes and nothing gives: what came of the step before it, or by its side, is not known. */
     private static List<String> fromNowhere(RunTally run) {
-        return run.evidence().graphFaults().stream()
+        return run.evidence().gaps().graphFaults().stream()
                 .filter(f -> f.kind() == GraphFault.Kind.UNKNOWN_SOURCE)
                 .map(GraphFault::label)
                 .filter(label ->

@@ -221,6 +221,8 @@ public enum Threshold {
     COMPOSITION_UNEXPECTED(0, 100),
     /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */
     LAYER_PART_LEAST(0, 1),
+    /** Part of what went in that wet glass and mutual solubility usually leave; fraction. */
+    LAYER_PART_USUAL(0, 1),
     /** A layer below this is not put together with one that is basic; pH. */
     POOLED_ACIDIC_BELOW(0, 7),
     /** A layer above this is not put together with one that is acidic; pH. */

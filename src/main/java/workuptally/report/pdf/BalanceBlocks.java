@@ -67,12 +67,12 @@ final class BalanceBlocks {
 
     private String candidates(Closure closure, boolean named) {
         StringJoiner text =
-                new StringJoiner("; ", "The rest" + (named ? " of " + closure.skeleton() : "") + " can be in ", ".");
+                new StringJoiner("; ", "The rest" + (named ? " of " + closure.skeleton() : "") + " can be: ", ".");
         closure.candidates().stream()
                 .limit(CANDIDATES)
                 .forEach(c -> text.add(c.place() + ", " + range(c) + " (" + c.settledBy() + ")"));
         if (closure.candidates().size() > CANDIDATES) {
-            text.add("and in "
+            text.add("and "
                     + closure.candidates().stream()
                             .skip(CANDIDATES)
                             .map(Closure.Candidate::place)

@@ -3,6 +3,7 @@ package workuptally.tally.amounts;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Lot;
+import workuptally.model.SubstanceName;
 
 /**
  * A weighed lot, or one of the products of a lot that holds several: their rows share label and net mass.
@@ -42,5 +43,10 @@ public record LotTally(
             Optional<MeasuredValue> overTheoryPercent,
             boolean endsWorkup) {
         this(lot, lot.product(), 1, netGrams, productFraction, basis, pureGrams, overTheoryPercent, endsWorkup);
+    }
+
+    /** True for a lot of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product(), name);
     }
 }

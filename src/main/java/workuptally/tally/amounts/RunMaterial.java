@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,6 +18,7 @@ import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.substances.MaterialClass;
 
 /**
@@ -91,10 +91,10 @@ public record RunMaterial(
     }
 
     private static boolean isNamed(Part part, String component) {
-        return part.name().equalsIgnoreCase(component)
+        return SubstanceName.same(part.name(), component)
                 || part.substance()
                         .flatMap(Substance::solute)
-                        .filter(solute -> solute.name().equalsIgnoreCase(component))
+                        .filter(solute -> SubstanceName.same(solute.name(), component))
                         .isPresent();
     }
 
@@ -180,6 +180,6 @@ public record RunMaterial(
     }
 
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).strip();
+        return SubstanceName.key(name);
     }
 }

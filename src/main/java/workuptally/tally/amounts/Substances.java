@@ -24,7 +24,7 @@ import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.ClassBehaviour;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
@@ -68,7 +68,7 @@ public final class Substances {
         this.reference = reference;
         this.materials = materials;
         Map<String, AtomicMass> elements = new LinkedHashMap<>();
-        for (AtomicWeight weight : reference.atomicWeights()) {
+        for (AtomicWeightRow weight : reference.atomicWeights()) {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
         }
         this.atomicWeights = AtomicWeights.of(elements);
@@ -137,11 +137,7 @@ public final class Substances {
      * @param formula formula typed beside it; a blank one, and one that cannot be read, tells nothing
      */
     public Material material(String name, String formula) {
-        try {
-            return materials.read(name, formula.isBlank() ? Optional.empty() : Optional.of(formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return materials.read(name);
-        }
+        return materials.read(name, formulaIn(formula));
     }
 
     /** Listed names near one that no table has, at most three. */
@@ -170,6 +166,25 @@ public final class Substances {
      */
     public Formula formula(String text) {
         return formulas.computeIfAbsent(text, Formula::parse);
+    }
+
+    /** The formula that a cell holds; empty for a blank one, and for one that cannot be read. */
+    public Optional<Formula> formulaIn(String text) {
+        try {
+            return text.isBlank() ? Optional.empty() : Optional.of(formula(text));
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Molar mass by the formula that a cell holds, g/mol; empty too for an element without an atomic weight. */
+    public OptionalDouble molarMassIn(String formula) {
+        Optional<Formula> read = formulaIn(formula);
+        try {
+            return read.isPresent() ? OptionalDouble.of(molarMassGramsPerMole(read.get())) : OptionalDouble.empty();
+        } catch (IllegalFormulaException e) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** Molar mass of a listed solvent, liquid reagent or product, g/mol. */
@@ -311,7 +326,7 @@ public final class Substances {
     /** True for solvents that boil as low as diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
     public boolean isVeryVolatile(String name) {
         return solvent(name)
-                .filter(s -> s.boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
+                .filter(s -> s.volatility().boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
                 .isPresent();
     }
 

@@ -80,7 +80,7 @@ public final class PurificationAccount {
 
     private Optional<Purification> balance(Set<String> sources, String product) {
         List<LotTally> before = lots.stream()
-                .filter(l -> sources.contains(l.lot().label()) && l.product().equalsIgnoreCase(product))
+                .filter(l -> sources.contains(l.lot().label()) && l.isOf(product))
                 .toList();
         boolean known = before.stream().allMatch(l -> l.pureGrams().isPresent())
                 && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
@@ -93,7 +93,7 @@ public final class PurificationAccount {
         List<MeasuredValue> found = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         for (LotTally lot : lots) {
-            if (comesOf(lot.lot().label(), sources) && lot.product().equalsIgnoreCase(product)) {
+            if (comesOf(lot.lot().label(), sources) && lot.isOf(product)) {
                 lot.pureGrams()
                         .ifPresentOrElse(found::add, () -> unknown.add(lot.lot().label()));
             }
@@ -106,9 +106,8 @@ public final class PurificationAccount {
         for (LayerTally layer :
                 portions().filter(l -> comesOf(l.label(), sources)).toList()) {
             labels.add(layer.label());
-            Optional<Content> content = layer.contents().stream()
-                    .filter(c -> c.substance().equalsIgnoreCase(product))
-                    .findFirst();
+            Optional<Content> content =
+                    layer.contents().stream().filter(c -> c.isOf(product)).findFirst();
             OptionalDouble most = content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty());
             Optional<MeasuredValue> mass =
                     content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);

@@ -1,7 +1,6 @@
 package workuptally.tally.layers;
 
 import java.util.Optional;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.reference.solutions.Solute;
@@ -24,7 +23,7 @@ final class Carriers {
 
     /** The solvent of a solution, {@code 2 M HCl in ether}. */
     Optional<String> of(String material) {
-        return substances.material(material).carrierSolvent().map(Materials::inText);
+        return substances.material(material).carrierSolvent().map(IngredientAccount::inText);
     }
 
     /** The solvent of a charge. */
@@ -37,7 +36,7 @@ final class Carriers {
         boolean strength = charge.goods().molarityMolesPerLitre().entered().isPresent()
                 || charge.goods().titreMolesPerLitre().entered().isPresent();
         return strength && !holdsCarbon(charge.formula()) || isDiluteSolute(amount)
-                ? Optional.of(Materials.WATER)
+                ? Optional.of(IngredientAccount.WATER)
                 : Optional.empty();
     }
 
@@ -59,12 +58,9 @@ final class Carriers {
         return share < (poured ? POURED_BELOW : WEIGHED_BELOW);
     }
 
-    /** Whether a formula holds carbon; one that cannot be read may. */
+    /** Also true of a formula that cannot be read; a blank one holds none. */
     boolean holdsCarbon(String formula) {
-        try {
-            return !formula.isBlank() && substances.formula(formula).count("C") > 0;
-        } catch (IllegalFormulaException e) {
-            return true;
-        }
+        return !formula.isBlank()
+                && substances.formulaIn(formula).map(f -> f.count("C") > 0).orElse(true);
     }
 }

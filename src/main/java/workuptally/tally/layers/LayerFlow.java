@@ -33,7 +33,7 @@ public final class LayerFlow {
 
     private final Run run;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Map<Step, Addition> additions;
     private final StepOutputs outputs;
     private final MeasuredPortions measured;
@@ -45,19 +45,20 @@ public final class LayerFlow {
     private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
     private final Map<String, Ingredients> unnamedLiquors = new LinkedHashMap<>();
 
-    private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
-        this.run = run;
+    private LayerFlow(
+            LayerGraph graph, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
+        this.run = graph.run();
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.additions = additions;
-        this.outputs = new StepOutputs(run, LayerGraph.of(run), substances);
+        this.outputs = new StepOutputs(run, graph, substances);
         this.measured = new MeasuredPortions(run, substances, layers);
         this.shakes = new FunnelShakes(substances, measured);
     }
 
-    /** Follows the steps of a run. */
+    /** Follows the steps of the run of a graph. */
     public static LayerFlow of(
-            Run run,
+            LayerGraph graph,
             Substances substances,
             List<ChargeAmount> amounts,
             List<Addition> additions,
@@ -66,7 +67,7 @@ public final class LayerFlow {
         layers.forEach(l -> byLabel.put(l.label(), l));
         Map<Step, Addition> byStep = new IdentityHashMap<>();
         additions.forEach(a -> byStep.put(a.step(), a));
-        LayerFlow flow = new LayerFlow(run, substances, byLabel, byStep);
+        LayerFlow flow = new LayerFlow(graph, substances, byLabel, byStep);
         Ingredients mixture = Ingredients.EMPTY;
         for (ChargeAmount amount : amounts) {
             mixture = mixture.plus(flow.materials.of(amount));
@@ -74,7 +75,7 @@ public final class LayerFlow {
         flow.portions.put(Step.REACTION_MIXTURE, mixture);
         flow.measured.put(mixture);
         additions.forEach(a -> flow.measured.put(flow.materials.of(a)));
-        for (Step step : run.orderedSteps()) {
+        for (Step step : graph.run().orderedSteps()) {
             flow.follow(step);
         }
         for (LayerTally layer : layers) {
@@ -229,7 +230,7 @@ public final class LayerFlow {
                                 .map(agent -> agent.uptake().theoreticalGramsPerGram())
                                 .orElse(0.0))
                 .sum();
-        return mixture.grams(Materials.WATER) <= bound ? agents : Ingredients.EMPTY;
+        return mixture.grams(IngredientAccount.WATER) <= bound ? agents : Ingredients.EMPTY;
     }
 
     /** Distillate of which only the mass or the volume is known: the solvents that were there, in equal shares; nothing where neither is. */
@@ -277,7 +278,7 @@ public final class LayerFlow {
 
     /** What stays a liquid without the solids that went into solution. */
     private boolean isLiquid(Ingredients phase) {
-        return phase.share(n -> n.equals(Materials.SOLIDS) ? 0 : 1).millilitres()
+        return phase.share(n -> n.equals(IngredientAccount.SOLIDS) ? 0 : 1).millilitres()
                 > substances.value(Threshold.LEAST_PHASE);
     }
 
@@ -342,8 +343,11 @@ public final class LayerFlow {
     }
 
     boolean goesWithWater(String name) {
-        Optional<Charge> charge =
-                run.charges().stream().filter(c -> c.material().equals(name)).findFirst();
-        return materials.goesWithWater(name, charge);
+        for (Charge charge : run.charges()) {
+            if (charge.material().equals(name)) {
+                return materials.goesWithWater(name, Optional.of(charge));
+            }
+        }
+        return materials.goesWithWater(name, Optional.empty());
     }
 }

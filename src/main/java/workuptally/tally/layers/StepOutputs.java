@@ -69,7 +69,7 @@ public final class StepOutputs {
     }
 
     static boolean is(Step step, Operation operation) {
-        return step.operation().filter(o -> o == operation).isPresent();
+        return step.operation().isPresent() && step.operation().get() == operation;
     }
 
     /** True for an extraction or a wash. */

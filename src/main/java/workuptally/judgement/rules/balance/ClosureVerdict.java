@@ -77,8 +77,7 @@ public final class ClosureVerdict implements RunRule {
         return tally.closures().size() > 1
                 && tally.theory()
                         .filter(t -> !t.limiting().isEmpty()
-                                && t.limiting().stream()
-                                        .noneMatch(l -> l.material().equalsIgnoreCase(closure.skeleton())))
+                                && t.limiting().stream().noneMatch(l -> l.isOf(closure.skeleton())))
                         .isPresent();
     }
 
@@ -99,7 +98,7 @@ public final class ClosureVerdict implements RunRule {
         double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
         Phrase most = closure.candidates().isEmpty()
                 ? Phrase.NONE
-                : Phrase.of("; it may be in {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
+                : Phrase.of("; look first at {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
         findings.add(
                 FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
@@ -147,7 +146,7 @@ public final class ClosureVerdict implements RunRule {
 
     private static Place place(RunTally tally, Closure closure) {
         return tally.run().charges().stream()
-                .filter(c -> c.material().equalsIgnoreCase(closure.skeleton()))
+                .filter(c -> c.isOf(closure.skeleton()))
                 .map(Charge::row)
                 .map(r -> r.at("Material"))
                 .findFirst()

@@ -49,8 +49,7 @@ public final class PurificationGains implements RunRule {
         }
         made.forEach((origin, lots) -> {
             List<LotTally> sources = tally.lots().stream()
-                    .filter(l -> origin.labels().contains(l.lot().label())
-                            && l.product().equalsIgnoreCase(origin.product()))
+                    .filter(l -> origin.labels().contains(l.lot().label()) && l.isOf(origin.product()))
                     .toList();
             more(origin, sources, lots, factor, findings);
             lots.forEach(lot -> poorer(sources, lot, factor, findings));

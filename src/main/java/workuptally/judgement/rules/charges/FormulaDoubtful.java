@@ -2,7 +2,6 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
@@ -24,10 +23,6 @@ import workuptally.tally.amounts.Substances;
  * oxygen. A molar mass beside it is used in its place, but then nothing checks that it is of the same form.
  */
 public final class FormulaDoubtful implements RunRule {
-    /** Words by which a cell is left open. */
-    private static final Pattern OPEN =
-            Pattern.compile("[^\\p{L}\\p{N}]*|n/?\\.?a\\.?|none|unknown|unbekannt|inconnu", Pattern.CASE_INSENSITIVE);
-
     /** Bonds of an atom to hydrogen at most, by far: 3 for nitrogen, ammonium and water of crystallisation included for the rest. */
     private static final int MOST_BONDS_OF_OTHERS = 3;
 
@@ -55,7 +50,7 @@ public final class FormulaDoubtful implements RunRule {
     }
 
     private void judge(FindingList findings, String name, String formula, RowPlace row) {
-        if (OPEN.matcher(formula.strip()).matches()) {
+        if (formula.isBlank()) {
             return;
         }
         try {

@@ -46,8 +46,8 @@ public final class DaysThatCannotBe implements ProposalRule {
             if (transfer.status() == Transfer.Status.DONE && transfer.date().isPresent()) {
                 Place place = transfer.row().at("Date");
                 afterTheBook(findings, asOf, transfer.date(), place, transfer.id());
-                Optional<LocalDate> run =
-                        Optional.ofNullable(runs.get(transfer.run())).flatMap(Run::date);
+                Optional<LocalDate> run = Optional.ofNullable(runs.get(transfer.run()))
+                        .flatMap(r -> r.head().date());
                 run.filter(day -> transfer.date().get().isBefore(day))
                         .ifPresent(day -> add(
                                 findings,

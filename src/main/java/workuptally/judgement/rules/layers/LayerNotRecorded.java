@@ -34,7 +34,7 @@ public final class LayerNotRecorded implements RunRule {
             return findings.list();
         }
         notInLayers(tally, findings);
-        tally.evidence().unlabelledPhases().forEach(phase -> withoutLabel(phase, findings));
+        tally.evidence().gaps().unlabelledPhases().forEach(phase -> withoutLabel(phase, findings));
         return findings.list();
     }
 

@@ -8,12 +8,13 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Layer;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /** The line of hazards of a label. It is never blank: where no statement holds, it says whether one was looked for. */
@@ -54,8 +55,8 @@ final class LabelHazards {
         List<String> names = new ArrayList<>();
         grams.forEach((name, mass) -> {
             boolean ours = name.equals(LayerFlow.UNSTATED)
-                    || name.equals(Materials.REACTANTS)
-                    || name.equalsIgnoreCase(Materials.WATER);
+                    || name.equals(IngredientAccount.REACTANTS)
+                    || SubstanceName.same(name, IngredientAccount.WATER);
             if (100 * mass >= NAMED_FROM_PERCENT * total && !ours && !isOwn(run, name) && !isHeld(run, name)) {
                 names.add(name);
             }
@@ -68,7 +69,7 @@ final class LabelHazards {
      * not boil over is not in it.
      */
     static Map<String, String> mayBe(RunReview run, String label, Map<String, Double> grams) {
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         boolean distilled = run.tally()
                 .layer(label)
                 .flatMap(LayerTally::phase)
@@ -169,12 +170,11 @@ final class LabelHazards {
 
     private static boolean isOwn(RunReview run, String name) {
         return run.tally().run().product(name).isPresent()
-                || run.materials().stream().anyMatch(m -> m.own() && m.written().equalsIgnoreCase(name));
+                || run.materials().stream().anyMatch(m -> m.own() && SubstanceName.same(m.written(), name));
     }
 
     private static boolean isHeld(RunReview run, String name) {
-        return run.hazards().stream()
-                        .anyMatch(n -> n.ofMaterial() && n.subject().equalsIgnoreCase(name))
+        return run.hazards().stream().anyMatch(n -> n.ofMaterial() && SubstanceName.same(n.subject(), name))
                 || run.materials().stream().anyMatch(m -> m.isHeld(name));
     }
 }

@@ -21,13 +21,14 @@ import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /**
@@ -106,7 +107,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(l -> l.custody().madeOn())
-                                .or(() -> run.tally().run().date())
+                                .or(() -> run.tally().run().head().date())
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
                         + "    pH: "
@@ -114,9 +115,9 @@ public record LabelText(String name, String contents, String hazards, String def
                                 .map(e -> numbers.inWords(e.asTyped()))
                                 .orElse("______"),
                 "Owner: "
-                        + (run.tally().run().chemist().isBlank()
+                        + (run.tally().run().head().chemist().isBlank()
                                 ? TO_FILL
-                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+                                : run.tally().run().head().chemist()) + "    Phone: " + TO_FILL);
     }
 
     /** What a label must not hide: that a stop is open about the very layer, such as which phase it is. */
@@ -162,11 +163,11 @@ public record LabelText(String name, String contents, String hazards, String def
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
     private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
         Map<String, Double> now = new LinkedHashMap<>();
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()
-                            .filter(m -> m.written().equalsIgnoreCase(name))
+                            .filter(m -> SubstanceName.same(m.written(), name))
                             .anyMatch(m -> m.isDestroyedByWater());
             now.put(gone ? "what water left of " + name : name, mass);
         });
