@@ -89,7 +89,7 @@ public record LabelText(String name, String contents, String hazards, String def
                             ? "contents: " + TO_FILL + TO_FILL
                             : parts(grams, numbers));
         }
-        Set<String> mayHold = mayHold(run, layer.label(), grams);
+        Set<String> mayHold = mayHold(run, layer.label(), grams, contents.toString());
         if (!mayHold.isEmpty()) {
             contents.add("may hold " + String.join(", ", mayHold));
         }
@@ -132,7 +132,7 @@ public record LabelText(String name, String contents, String hazards, String def
     }
 
     /** Products, and what follows the layers until it is destroyed; without what the make-up names. */
-    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
+    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams, String said) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
@@ -144,6 +144,9 @@ public record LabelText(String name, String contents, String hazards, String def
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
+        LabelHazards.notShownGone(run, label, grams).stream()
+                .filter(present -> !said.contains(present.name()))
+                .forEach(present -> names.add(present.dissolvedName() + " (not shown gone)"));
         if (LabelHazards.holdsMagnesiumSalts(run, label)) {
             names.add("magnesium salts");
         }
