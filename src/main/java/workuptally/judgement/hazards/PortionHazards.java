@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.Substance;
 import workuptally.model.Charge;
@@ -176,23 +177,27 @@ final class PortionHazards {
         }
     }
 
-    /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
+    /**
+     * A part that stands under another name than that of the tables, as a charge or the solute of a solution does: its statements are found
+     * by what the name means.
+     */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
         boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
-        for (RunMaterial material : materials) {
-            double percent = percents.entrySet().stream()
-                    .filter(p -> p.getKey().equalsIgnoreCase(material.written()))
-                    .mapToDouble(Map.Entry::getValue)
-                    .sum();
-            Part main = material.material().main();
+        percents.forEach((name, percent) -> {
+            Material material = materials.stream()
+                    .filter(m -> m.written().equalsIgnoreCase(name))
+                    .findFirst()
+                    .map(RunMaterial::material)
+                    .orElseGet(() -> substances.material(name));
+            Part main = material.main();
             boolean gone = wet && main.isDestroyedByWater();
-            if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
-                material.material().hazard().stream()
+            if (percent > 0 && !gone && !main.isWater() && !main.name().equalsIgnoreCase(name)) {
+                material.hazard().stream()
                         .filter(h ->
                                 reference.concentrationLimits().findAll(h.key()).isEmpty())
                         .forEach(h -> said.codes().addAll(MixtureStatements.borneAlone(h.statements(), percent)));
             }
-        }
+        });
     }
 
     private static Stream<String> ofPart(Part part) {

@@ -298,7 +298,8 @@ public final class Materials {
             return named;
         }
         boolean solution = charge.goods().molarityMolesPerLitre().entered().isPresent()
-                || charge.goods().titreMolesPerLitre().entered().isPresent();
+                || charge.goods().titreMolesPerLitre().entered().isPresent()
+                || charge.goods().isDilute() && goesWithWater(charge.material(), Optional.of(charge));
         return solution && !holdsCarbon(charge.formula()) ? Optional.of(WATER) : Optional.empty();
     }
 
