@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.Substance;
 import workuptally.model.Charge;
@@ -188,7 +189,10 @@ final class PortionHazards {
         }
     }
 
-    /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
+    /**
+     * A part that stands under another name than that of the tables, as a charge or the solute of a solution does: its statements are found
+     * by what the name means.
+     */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
         boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
@@ -204,7 +208,7 @@ final class PortionHazards {
             if (percent > 0 && !gone) {
                 said.codes().addAll(MixtureStatements.borneAlone(withoutLimits(main), percent));
             }
-        }
+        });
     }
 
     /** Statements of a part that no limits of its own rule: those of its row of hazards, else those remembered. */
