@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.Substance;
 import workuptally.model.Charge;
@@ -208,7 +207,7 @@ final class PortionHazards {
             if (percent > 0 && !gone) {
                 said.codes().addAll(MixtureStatements.borneAlone(withoutLimits(main), percent));
             }
-        });
+        }
     }
 
     /** Statements of a part that no limits of its own rule: those of its row of hazards, else those remembered. */

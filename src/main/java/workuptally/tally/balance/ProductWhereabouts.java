@@ -17,7 +17,6 @@ import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMassAccount;
