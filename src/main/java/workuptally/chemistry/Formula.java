@@ -20,6 +20,9 @@ public final class Formula {
     private final Map<String, Double> composition;
     private final int charge;
 
+    /** Put into words at the first question, since names are looked up by it; two threads at once make the same. */
+    private String text = "";
+
     Formula(Map<String, Double> composition, int charge) {
         this.composition = Collections.unmodifiableMap(hillOrder(composition));
         this.charge = charge;
@@ -38,6 +41,15 @@ public final class Formula {
      */
     public static Formula parse(String text) {
         return new FormulaReader(text).read();
+    }
+
+    /** What a cell for a formula holds; empty for a blank one, and for one that cannot be read. */
+    public static Optional<Formula> in(String text) {
+        try {
+            return text.isBlank() ? Optional.empty() : Optional.of(parse(text));
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
     }
 
     /** Number of each element or nuclide by symbol, in Hill order: carbon, hydrogen, then by the alphabet. */
@@ -118,6 +130,13 @@ public final class Formula {
     /** Hill formula with the charge, for example {@code C7H5O2-}; nuclides in square brackets. */
     @Override
     public String toString() {
+        if (text.isEmpty()) {
+            text = inWords();
+        }
+        return text;
+    }
+
+    private String inWords() {
         StringBuilder text = new StringBuilder();
         composition.forEach((symbol, count) -> {
             text.append(Character.isDigit(symbol.charAt(0)) ? "[" + symbol + "]" : symbol);

@@ -120,14 +120,18 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
 
     /** True where it belongs to a class. */
     public boolean is(String materialClass) {
-        return parts.stream().anyMatch(part -> part.classes().contains(materialClass));
+        for (Part part : parts) {
+            if (part.classes().contains(materialClass)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Strength of the main part in water, mass per cent; empty in another solvent and where it is not known. */
     public OptionalDouble massPercentInWater() {
-        boolean otherSolvent =
-                carrier().flatMap(Part::substance).filter(s -> !s.isWater()).isPresent()
-                        || parts.stream().filter(part -> !part.carrier()).count() > 1;
+        boolean otherSolvent = carrier().filter(part -> !part.isWater()).isPresent()
+                || parts.stream().filter(part -> !part.carrier()).count() > 1;
         return otherSolvent ? OptionalDouble.empty() : main().massPercent();
     }
 }

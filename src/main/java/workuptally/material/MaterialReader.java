@@ -74,7 +74,7 @@ public final class MaterialReader {
      * @param given formula that the user gave beside it: it tells shared names apart, and gives a name that no table has its mass
      */
     public Material read(String written, Optional<Formula> given) {
-        String key = given.map(f -> written + '\u0000' + f).orElse(written);
+        String key = given.isPresent() ? written + '\u0000' + given.get() : written;
         Material before = answers.get(key);
         if (before != null) {
             return before;

@@ -69,7 +69,11 @@ final class NearestNames {
 
     private static String figuresOf(String plain) {
         StringBuilder figures = new StringBuilder();
-        plain.chars().filter(Character::isDigit).forEach(c -> figures.append((char) c));
+        for (int i = 0; i < plain.length(); i++) {
+            if (Character.isDigit(plain.charAt(i))) {
+                figures.append(plain.charAt(i));
+            }
+        }
         return figures.toString();
     }
 

@@ -58,7 +58,7 @@ final class SubstanceIndex {
     }
 
     SubstanceIndex(Reference reference) {
-        NameWords words = new NameWords(reference.nameWords());
+        NameWordSearch words = new NameWordSearch(reference.nameWords());
         Map<String, Substance> withoutWater = new LinkedHashMap<>();
         SubstanceRows.All all = SubstanceRows.of(reference);
         for (SubstanceRows rows : all.rows()) {
@@ -82,12 +82,13 @@ final class SubstanceIndex {
                 .flatMap(List::stream)
                 .filter(e -> e.written().contains(IN))
                 .toList();
-        ofTwo.forEach(each -> combine(each.written(), each.substance()));
+        Map<Substance, Set<String>> namesOfTwo = namesOfTwo();
+        ofTwo.forEach(each -> combine(each.written(), each.substance(), namesOfTwo));
     }
 
     /** A name that tells a strength, {@code conc. HCl}: read as a solution, not as the substance. */
     private static boolean meansSolution(
-            String name, Substance substance, Collection<String> names, NameWords words, Reference reference) {
+            String name, Substance substance, Collection<String> names, NameWordSearch words, Reference reference) {
         Optional<Solute> own = substance.solute();
         boolean wash = own.isPresent()
                 && reference
@@ -104,7 +105,7 @@ final class SubstanceIndex {
     }
 
     /** A solution with a row of its own, {@code hydrogen chloride in dioxane}: found by what is dissolved and its solvent. */
-    private void combine(String name, Substance substance) {
+    private void combine(String name, Substance substance, Map<Substance, Set<String>> namesOfTwo) {
         int in = name.indexOf(IN);
         Optional<Substance> solute = in > 0 ? find(name.substring(0, in)).only() : Optional.empty();
         Optional<Substance> carrier =
@@ -118,11 +119,27 @@ final class SubstanceIndex {
                     .put(carrier.get(), withHazard);
         }
         if (carrier.isPresent()) {
-            byPlainName
-                    .values()
-                    .forEach(entries -> entries.removeIf(e -> e.substance() == substance && isOfTwo(e.written())));
-            byPlainName.values().removeIf(List::isEmpty);
+            for (String plain : namesOfTwo.getOrDefault(substance, Set.of())) {
+                byPlainName.computeIfPresent(plain, (same, entries) -> {
+                    entries.removeIf(e -> e.substance() == substance && isOfTwo(e.written()));
+                    return entries.isEmpty() ? null : entries;
+                });
+            }
         }
+    }
+
+    /** Plain names of each substance that tell two materials. */
+    private Map<Substance, Set<String>> namesOfTwo() {
+        Map<Substance, Set<String>> names = new IdentityHashMap<>();
+        byPlainName.forEach((plain, entries) -> {
+            for (Entry entry : entries) {
+                if (isOfTwo(entry.written())) {
+                    names.computeIfAbsent(entry.substance(), s -> new LinkedHashSet<>())
+                            .add(plain);
+                }
+            }
+        });
+        return names;
     }
 
     private static boolean isOfTwo(String name) {

@@ -53,6 +53,11 @@ public record Charge(
                 row);
     }
 
+    /** True for the charge of a material of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(material, name);
+    }
+
     /** How far the row of a charge was read. */
     public enum Reading {
         /** As a whole. */

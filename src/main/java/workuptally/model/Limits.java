@@ -74,7 +74,11 @@ public final class Limits {
      * @throws IllegalArgumentException if neither the book nor the defaults have it
      */
     public double value(Limit limit) {
-        return optional(limit).orElseThrow(() -> new IllegalArgumentException(limit.title() + " has no default"));
+        OptionalDouble value = optional(limit);
+        if (value.isEmpty()) {
+            throw new IllegalArgumentException(limit.title() + " has no default");
+        }
+        return value.getAsDouble();
     }
 
     /** A limit that may be unset. */

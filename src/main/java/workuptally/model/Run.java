@@ -1,6 +1,5 @@
 package workuptally.model;
 
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,15 +8,7 @@ import java.util.regex.Pattern;
 /**
  * One planned reaction (or separation) and its workup.
  *
- * @param id run id as typed, trimmed
- * @param date day of the run, if readable
- * @param chemist who ran it
- * @param reaction title
- * @param kind reaction, separation or resolution
- * @param series name of the repeated preparation; empty if none
- * @param status planned, in workup or isolated
- * @param conversionPercent conversion as typed, %
- * @param notes free text
+ * @param head what its own row says
  * @param products wanted and tracked substances
  * @param charges materials put in
  * @param steps workup operations in order of the table
@@ -26,18 +17,9 @@ import java.util.regex.Pattern;
  * @param nmrAssays internal-standard NMR assays
  * @param lots weighed isolated products
  * @param leftOut rows of it that could not be read, of all but its charges
- * @param row its row
  */
 public record Run(
-        String id,
-        Optional<LocalDate> date,
-        String chemist,
-        String reaction,
-        Kind kind,
-        String series,
-        Status status,
-        Field conversionPercent,
-        String notes,
+        RunHead head,
         List<Product> products,
         List<Charge> charges,
         List<Step> steps,
@@ -45,9 +27,11 @@ public record Run(
         List<Assay> assays,
         List<NmrAssay> nmrAssays,
         List<Lot> lots,
-        List<LeftOutRow> leftOut,
-        RowPlace row) {
+        List<LeftOutRow> leftOut) {
     private static final Pattern STEP_NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
+
+    /** Digits of a whole number that needs no closer look. */
+    private static final int SHORT = 9;
 
     /** Copies the lists. */
     public Run {
@@ -61,29 +45,84 @@ public record Run(
         leftOut = List.copyOf(leftOut);
     }
 
+    /** Run id as typed, trimmed. */
+    public String id() {
+        return head.id();
+    }
+
+    /** Reaction, separation or resolution. */
+    public Kind kind() {
+        return head.kind();
+    }
+
+    /** Planned, in workup, isolated or failed. */
+    public Status status() {
+        return head.status();
+    }
+
+    /** Its row in the Runs table. */
+    public RowPlace row() {
+        return head.row();
+    }
+
     /** The steps in order of their numbers where all are numbers, else in order of the table. */
     public List<Step> orderedSteps() {
-        if (steps.stream().anyMatch(s -> !STEP_NUMBER.matcher(s.number()).matches())) {
-            return steps;
+        // asked many times for each run, and nearly always they stand in order
+        boolean inOrder = true;
+        double before = -1;
+        for (Step step : steps) {
+            String number = step.number();
+            if (!isWhole(number) && !STEP_NUMBER.matcher(number).matches()) {
+                return steps;
+            }
+            double value = Double.parseDouble(number);
+            inOrder &= value >= before;
+            before = value;
         }
-        return steps.stream()
-                .sorted(Comparator.comparingDouble(s -> Double.parseDouble(s.number())))
-                .toList();
+        return inOrder
+                ? steps
+                : steps.stream()
+                        .sorted(Comparator.comparingDouble(s -> Double.parseDouble(s.number())))
+                        .toList();
+    }
+
+    private static boolean isWhole(String number) {
+        for (int i = 0; i < number.length(); i++) {
+            if (number.charAt(i) < '0' || number.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !number.isEmpty() && number.length() <= SHORT;
     }
 
     /** The layer of that label, if the Layers table has one. */
     public Optional<Layer> layer(String label) {
-        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (Layer layer : layers) {
+            if (layer.label().equals(label)) {
+                return Optional.of(layer);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The lot of that label, if the Isolated table has one. */
     public Optional<Lot> lot(String label) {
-        return lots.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (Lot lot : lots) {
+            if (lot.label().equals(label)) {
+                return Optional.of(lot);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The product of that name, ignoring case, if listed. */
     public Optional<Product> product(String name) {
-        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+        for (Product product : products) {
+            if (product.isOf(name)) {
+                return Optional.of(product);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The name under which a substance counts: of a product in several forms that of the form isolated, else its own. */

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param pHAfter pH of the aqueous layer at the end
  * @param quenchTest result of the quench test
  * @param given what it gave
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Step(
@@ -30,7 +30,7 @@ public record Step(
         Field pHAfter,
         Optional<QuenchTest> quenchTest,
         Given given,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** The label of the reaction mixture. */
     public static final String REACTION_MIXTURE = "RM";
@@ -96,7 +96,14 @@ public record Step(
 
         /** All of them, organic first, then aqueous, then others. */
         public List<String> all() {
-            List<String> labels = new ArrayList<>(organic);
+            if (aqueous.isEmpty() && other.isEmpty()) {
+                return organic;
+            }
+            if (organic.isEmpty() && aqueous.isEmpty()) {
+                return other;
+            }
+            List<String> labels = new ArrayList<>(organic.size() + aqueous.size() + other.size());
+            labels.addAll(organic);
             labels.addAll(aqueous);
             labels.addAll(other);
             return Collections.unmodifiableList(labels);

@@ -2,6 +2,7 @@ package workuptally.reference;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.reference.bench.BenchRule;
@@ -20,7 +21,7 @@ import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Solutions;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.AddedForm;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.ClassBehaviour;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
@@ -125,7 +126,7 @@ public final class Reference {
     }
 
     /** All atomic weights, in order of atomic number. */
-    public List<AtomicWeight> atomicWeights() {
+    public List<AtomicWeightRow> atomicWeights() {
         return substances.atomicWeights();
     }
 
@@ -246,7 +247,8 @@ public final class Reference {
 
     /** The form that a name or note speaks of, the first of the table. */
     public Optional<SaltForm> saltForm(String text) {
-        return substances.saltForms().stream().filter(form -> form.isIn(text)).findFirst();
+        String lower = text.toLowerCase(Locale.ROOT);
+        return substances.saltForms().stream().filter(form -> form.isIn(lower)).findFirst();
     }
 
     /** Waste streams, and what decides which one a layer or a container belongs to. */

@@ -70,7 +70,12 @@ public record RunTally(
 
     /** The layer of that label, if it is known. */
     public Optional<LayerTally> layer(String label) {
-        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+        for (LayerTally layer : layers) {
+            if (layer.label().equals(label)) {
+                return Optional.of(layer);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The identity of a layer by its density, if it came from a contact. */
@@ -113,7 +118,7 @@ public record RunTally(
                 .isPresent();
     }
 
-    /** The purifications' own balances. */
+    /** The purifications' own balances, those of lots without an assay among them. */
     public List<Purification> purifications() {
         return new PurificationAccount(run, lots, layers).list();
     }

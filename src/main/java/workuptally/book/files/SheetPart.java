@@ -107,7 +107,10 @@ public final class SheetPart {
             if (xml.isStart("c")) {
                 int column = column(xml.attribute("r"), lastColumn + 1);
                 lastColumn = column;
-                readCell(column).filter(cell -> !cell.isBlank()).ifPresent(cells::add);
+                Optional<RawCell> cell = readCell(column);
+                if (cell.isPresent() && !cell.get().isBlank()) {
+                    cells.add(cell.get());
+                }
             }
         }
         if (cells.isEmpty()) {
@@ -245,8 +248,11 @@ public final class SheetPart {
 
     private RawCell sharedText(int column, String value, boolean struck) throws UnreadableBookException {
         Optional<RawCell> text = strings.cell(NumberFormats.index(value.strip()), column, struck);
-        return text.orElseThrow(() -> new UnreadableBookException(file + " is damaged: a cell of " + sheet
-                + " refers to a text that is missing; open it in a spreadsheet program, repair and save it."));
+        if (text.isEmpty()) {
+            throw new UnreadableBookException(file + " is damaged: a cell of " + sheet
+                    + " refers to a text that is missing; open it in a spreadsheet program, repair and save it.");
+        }
+        return text.get();
     }
 
     private static Optional<RawTable.MergedRegion> region(String reference) {

@@ -18,7 +18,6 @@ import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
-import workuptally.book.words.SeveralProtons;
 import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
@@ -72,6 +71,10 @@ final class TableRow {
 
     boolean isBlank() {
         return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
+    }
+
+    boolean hasColumn(String heading) {
+        return columns.containsKey(heading);
     }
 
     boolean isBlank(String heading) {
@@ -132,11 +135,12 @@ final class TableRow {
 
     /** Text of a cell, trimmed; empty where blank or not readable. */
     String text(String heading) {
+        Optional<RawCell> cell = cell(heading);
         // names of materials, vessels and layers stand in many rows
-        return cell(heading)
-                .map(cell -> FootnoteMarks.off(heading, text(columns.get(heading), cell))
-                        .intern())
-                .orElse("");
+        return cell.isEmpty()
+                ? ""
+                : FootnoteMarks.off(heading, text(columns.get(heading), cell.get()))
+                        .intern();
     }
 
     private String text(SchemaColumn column, RawCell cell) {
@@ -216,13 +220,6 @@ final class TableRow {
         return word.isEmpty()
                 ? number(heading)
                 : numbers.converted(column, cell(heading).orElseThrow(), word.get(), own, own);
-    }
-
-    /** True where the row is about an acid or base that counts more than once in a normal solution. */
-    boolean namesAcidOfSeveralProtons() {
-        return columns.containsKey("Material")
-                && SeveralProtons.named(
-                        text("Material") + " " + (columns.containsKey("Formula") ? text("Formula") : ""));
     }
 
     /** A count, which may be a word or carry a times sign: {@code 3 x}, {@code three}. */

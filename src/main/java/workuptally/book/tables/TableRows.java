@@ -209,7 +209,9 @@ public final class TableRows {
     }
 
     private RawRow withMerged(RawRow row) {
-        if (merged.stream().noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
+        if (merged.isEmpty()
+                || merged.stream()
+                        .noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
             return row;
         }
         java.util.TreeMap<Integer, RawCell> cells = new java.util.TreeMap<>();

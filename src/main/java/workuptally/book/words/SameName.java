@@ -14,15 +14,29 @@ public final class SameName {
 
     /** What counts of a name: two names with one key are the same name. */
     public static String key(String name) {
-        return BookWords.loose(BETWEEN_DIGITS.matcher(TypedText.plain(name)).replaceAll("~"));
+        String plain = TypedText.plain(name);
+        return BookWords.loose(
+                isOneWord(plain) ? plain : BETWEEN_DIGITS.matcher(plain).replaceAll("~"));
+    }
+
+    /** True where nothing stands between two numbers. */
+    private static boolean isOneWord(String plain) {
+        for (int i = 0; i < plain.length(); i++) {
+            if (!Character.isLetterOrDigit(plain.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     public static <T> Optional<T> of(List<T> things, Function<T, String> name, String wanted) {
-        Optional<T> same = things.stream()
-                .filter(thing -> name.apply(thing).equalsIgnoreCase(wanted))
-                .findFirst();
-        if (same.isPresent() || wanted.isBlank()) {
-            return same;
+        for (T thing : things) {
+            if (name.apply(thing).equalsIgnoreCase(wanted)) {
+                return Optional.of(thing);
+            }
+        }
+        if (wanted.isBlank()) {
+            return Optional.empty();
         }
         String key = key(wanted);
         List<T> alike = things.stream()

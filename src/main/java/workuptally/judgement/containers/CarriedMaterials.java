@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +14,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.Reactivity.Membership;
@@ -159,8 +159,7 @@ final class CarriedMaterials {
                 .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
                     if (100 * grams / makeUp.totalGrams() >= substances.value(Threshold.LEAST_CLASS_SHARE)) {
                         for (Carried part : ofMaterial(name)) {
-                            boolean named =
-                                    known.stream().anyMatch(c -> c.material().equalsIgnoreCase(part.material()));
+                            boolean named = known.stream().anyMatch(c -> c.isOf(part.material()));
                             if (!named && part.membership().classes().contains(MaterialClass.OXIDISER)) {
                                 oxidants.add(part);
                             }
@@ -175,7 +174,7 @@ final class CarriedMaterials {
         List<Carried> solvents = new ArrayList<>();
         run.makeUp(label)
                 .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
-                    boolean named = known.stream().anyMatch(c -> c.material().equalsIgnoreCase(name));
+                    boolean named = known.stream().anyMatch(c -> c.isOf(name));
                     if (grams > 0 && !named && substances.isOrganicSolvent(name)) {
                         ofMaterial(name)
                                 .forEach(part -> solvents.add(new Carried(
@@ -224,21 +223,18 @@ final class CarriedMaterials {
         if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.isListedSolvent()) {
             return false;
         }
-        String name = present.part().name().toLowerCase(Locale.ROOT);
+        String name = SubstanceName.key(present.part().name());
         double grams = makeUp.get().grams().entrySet().stream()
-                .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name)
-                        || e.getKey().equalsIgnoreCase(name + LayerMakeUpAccount.AS_SALT))
+                .filter(e -> SubstanceName.key(e.getKey()).equals(name)
+                        || SubstanceName.same(e.getKey(), name + LayerMakeUpAccount.AS_SALT))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         return 100 * grams / makeUp.get().totalGrams() < substances.value(Threshold.LEAST_CLASS_SHARE);
     }
 
     /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */
-    private static boolean isShown(RunTally run, Present present) {
-        boolean testable = present.part()
-                .row()
-                .flatMap(row -> row.behaviour().quenchTest())
-                .isPresent();
+    private boolean isShown(RunTally run, Present present) {
+        boolean testable = substances.hasQuenchTest(present.part());
         boolean charged = run.run().charges().stream().map(Charge::material).anyMatch(present.name()::equals);
         if (present.persists() || !testable || !charged) {
             return true;

@@ -21,7 +21,6 @@ final class ProductIsolated implements LayerCondition {
         if (lots.isEmpty()) {
             return new Condition(Criterion.PRODUCT_ISOLATED, State.MISSING, Phrase.of("no isolated product recorded"));
         }
-        LayerGraph graph = LayerGraph.of(evidence.run().run());
         for (LotTally lot : lots) {
             if (lot.netGrams().isEmpty()) {
                 return new Condition(
@@ -29,7 +28,9 @@ final class ProductIsolated implements LayerCondition {
                         State.MISSING,
                         Phrase.of("mass of lot {}", lot.lot().label()));
             }
-            if (isOpen(lot) && !isShownByWhatWasMadeOfIt(lot, lots, graph)) {
+            if (isOpen(lot)
+                    && !isShownByWhatWasMadeOfIt(
+                            lot, lots, LayerGraph.of(evidence.run().run()))) {
                 return new Condition(
                         Criterion.PRODUCT_ISOLATED,
                         State.MISSING,

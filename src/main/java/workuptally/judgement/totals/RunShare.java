@@ -121,7 +121,7 @@ public record RunShare(
         boolean planned = tally.run().status() == Status.PLANNED;
         return new RunShare(
                 tally.run().id(),
-                tally.run().date(),
+                tally.run().head().date(),
                 tally.run().status(),
                 statable.stream().map(y -> y.percent().value()).toList(),
                 found,

@@ -2,6 +2,7 @@ package workuptally.reference.hazards;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,7 +22,9 @@ public final class Reactivity {
     private final Map<String, ReactivityGroup> groups = new LinkedHashMap<>();
     private final Map<String, Set<String>> ancestors = new LinkedHashMap<>();
     private final Map<String, Set<String>> chartGroups = new LinkedHashMap<>();
-    private final Map<String, List<ReactivityPair>> pairsByClasses = new LinkedHashMap<>();
+    /** Rows by one of their classes, then by the other, both ways round. */
+    private final Map<String, Map<String, List<ReactivityPair>>> pairsByClasses = new HashMap<>();
+
     private final List<ReactivityPair> pairs;
     private final List<ReactivityStrength> strengths;
 
@@ -44,10 +47,18 @@ public final class Reactivity {
         for (ReactivityPair pair : pairs) {
             known(pair.classA(), pair.key());
             known(pair.classB(), pair.key());
-            pairsByClasses
-                    .computeIfAbsent(key(pair.classA(), pair.classB()), name -> new ArrayList<>())
-                    .add(pair);
+            add(pair.classA(), pair.classB(), pair);
+            if (!pair.classA().equals(pair.classB())) {
+                add(pair.classB(), pair.classA(), pair);
+            }
         }
+    }
+
+    private void add(String one, String other, ReactivityPair pair) {
+        pairsByClasses
+                .computeIfAbsent(one, name -> new HashMap<>())
+                .computeIfAbsent(other, name -> new ArrayList<>(1))
+                .add(pair);
     }
 
     private void known(String name, String key) throws IllegalReferenceException {
@@ -73,10 +84,6 @@ public final class Reactivity {
             }
         }
         return found;
-    }
-
-    private static String key(String one, String other) {
-        return one.compareTo(other) <= 0 ? one + '|' + other : other + '|' + one;
     }
 
     /** All classes. */
@@ -147,7 +154,7 @@ public final class Reactivity {
             }
         }
         wide.forEach(name -> coarser.putIfAbsent(name, ancestors(name)));
-        return new Membership(coarser);
+        return new Membership(coarser, chart(coarser.keySet()));
     }
 
     /**
@@ -158,8 +165,9 @@ public final class Reactivity {
     public List<ReactivityPair> between(Membership one, Membership other, Set<String> alsoThere) {
         List<Match> found = new ArrayList<>();
         for (String a : one.classes()) {
+            Map<String, List<ReactivityPair>> ofOne = pairsByClasses.getOrDefault(a, Map.of());
             for (String b : other.classes()) {
-                for (ReactivityPair pair : pairsByClasses.getOrDefault(key(a, b), List.of())) {
+                for (ReactivityPair pair : ofOne.getOrDefault(b, List.of())) {
                     if (pair.thirdClass().isEmpty()
                             || alsoThere.contains(pair.thirdClass().get())) {
                         found.add(new Match(a, b, pair));
@@ -178,17 +186,18 @@ public final class Reactivity {
 
     private List<ReactivityPair> ofChart(Membership one, Membership other) {
         Set<ReactivityPair> kept = new LinkedHashSet<>();
-        for (String a : chart(one)) {
-            for (String b : chart(other)) {
-                kept.addAll(pairsByClasses.getOrDefault(key(a, b), List.of()));
+        for (String a : one.chart) {
+            Map<String, List<ReactivityPair>> ofOne = pairsByClasses.getOrDefault(a, Map.of());
+            for (String b : other.chart) {
+                kept.addAll(ofOne.getOrDefault(b, List.of()));
             }
         }
         return List.copyOf(kept);
     }
 
-    private Set<String> chart(Membership member) {
+    private Set<String> chart(Set<String> classes) {
         Set<String> found = new LinkedHashSet<>();
-        member.classes().forEach(name -> found.addAll(chartGroups.getOrDefault(name, Set.of())));
+        classes.forEach(name -> found.addAll(chartGroups.getOrDefault(name, Set.of())));
         return found;
     }
 
@@ -209,8 +218,12 @@ public final class Reactivity {
     public static final class Membership {
         private final Map<String, Set<String>> coarser;
 
-        private Membership(Map<String, Set<String>> coarser) {
+        /** The groups of the published chart that it belongs to. */
+        private final Set<String> chart;
+
+        private Membership(Map<String, Set<String>> coarser, Set<String> chart) {
             this.coarser = coarser;
+            this.chart = chart;
         }
 
         /** All classes, its own ones first. */

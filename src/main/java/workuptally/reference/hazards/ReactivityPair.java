@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * What happens where two classes of material meet.
@@ -43,7 +43,7 @@ public record ReactivityPair(
         sources = List.copyOf(sources);
     }
 
-    static ReactivityPair of(Cells row) throws IllegalReferenceException {
+    static ReactivityPair of(ReferenceCells row) throws IllegalReferenceException {
         List<String> where = row.list("where");
         if (where.isEmpty() || !List.of(FUNNEL, WASTE, CONCENTRATION, REACTION).containsAll(where)) {
             throw row.wrong("where", row.raw("where"), "funnel, waste, concentration, reaction, joined by ;");
@@ -140,7 +140,7 @@ public record ReactivityPair(
             return word;
         }
 
-        static InWorkup of(Cells row) throws IllegalReferenceException {
+        static InWorkup of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("in workup");
             for (InWorkup value : values()) {
                 if (value.word.equals(cell)) {
@@ -165,7 +165,7 @@ public record ReactivityPair(
             return name().toLowerCase(java.util.Locale.ROOT);
         }
 
-        static Severity of(Cells row) throws IllegalReferenceException {
+        static Severity of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("severity");
             return switch (cell) {
                 case "caution" -> CAUTION;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A word in a name that tells the form weighed.
@@ -28,7 +28,7 @@ public record SaltForm(String word, String shows, List<String> notIn, List<Strin
         sources = List.copyOf(sources);
     }
 
-    static SaltForm of(Cells row) throws IllegalReferenceException {
+    static SaltForm of(ReferenceCells row) throws IllegalReferenceException {
         return new SaltForm(
                 row.text("word"),
                 row.text("shows"),
@@ -39,9 +39,8 @@ public record SaltForm(String word, String shows, List<String> notIn, List<Strin
                 row.basis("basis"));
     }
 
-    /** True where a name or note speaks of this form. */
-    public boolean isIn(String text) {
-        String lower = text.toLowerCase(Locale.ROOT);
+    /** True where a name or note, in lower case, speaks of this form. */
+    public boolean isIn(String lower) {
         String sought = word.toLowerCase(Locale.ROOT);
         for (int at = lower.indexOf(sought); at >= 0; at = lower.indexOf(sought, at + 1)) {
             int end = at + sought.length();

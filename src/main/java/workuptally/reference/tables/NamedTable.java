@@ -60,7 +60,8 @@ public final class NamedTable<T> extends AbstractList<T> {
 
     /** The row with a name, the first of the table where several have it; empty where none has. */
     public Optional<T> find(String name) {
-        return findAll(name).stream().findFirst();
+        List<T> found = findAll(name);
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
     }
 
     /** All rows with a name, in order of the table; empty where none has it. */

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.NamedTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 import workuptally.reference.words.WordGuess;
 
@@ -58,7 +58,7 @@ public final class WasteStreams {
                 files.get(KnownTable.STREAM_RULES).each(StreamRule::of),
                 files.get(KnownTable.STREAM_WORDS).each(StreamWords::of));
         for (KnownTable table : List.of(KnownTable.STREAM_RULES, KnownTable.STREAM_WORDS)) {
-            for (Cells row : files.get(table).rows()) {
+            for (ReferenceCells row : files.get(table).rows()) {
                 if (streams.find(row.raw("stream")).isEmpty()) {
                     throw row.wrong("stream", row.raw("stream"), "a key of waste-streams.csv");
                 }
@@ -158,11 +158,11 @@ public final class WasteStreams {
     public boolean isKeptOut(WasteStream incoming, WasteStream keptOut) {
         boolean solvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(keptOut.key())
-                        && rule.organicAboveMassPercent().isPresent()
-                        && !rule.aboveHalogenLimit());
+                        && rule.when().organicAboveMassPercent().isPresent()
+                        && !rule.when().aboveHalogenLimit());
         boolean holdsSolvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(incoming.key())
-                        && rule.organicAboveMassPercent().isPresent());
+                        && rule.when().organicAboveMassPercent().isPresent());
         return incoming.key().equals(keptOut.key())
                 || solvent && holdsSolvent
                 || incoming.impliedClasses().stream().anyMatch(keptOut.impliedClasses()::contains);

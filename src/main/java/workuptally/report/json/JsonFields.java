@@ -58,7 +58,9 @@ final class JsonFields {
     }
 
     void number(String name, OptionalDouble value) {
-        value.ifPresent(v -> number(name, v));
+        if (value.isPresent()) {
+            number(name, value.getAsDouble());
+        }
     }
 
     /** The value, and U = k·u under the same name behind {@code expandedUncertainty}. */
@@ -70,7 +72,9 @@ final class JsonFields {
     }
 
     void measured(String name, Optional<MeasuredValue> value) {
-        value.ifPresent(v -> measured(name, v));
+        if (value.isPresent()) {
+            measured(name, value.get());
+        }
     }
 
     /** The coverage factor and degrees of freedom of a result where few repeats make them differ from the book's. */
@@ -110,7 +114,9 @@ final class JsonFields {
     /** An array of texts. */
     void texts(String name, Collection<String> values) {
         generator.writeArrayPropertyStart(name);
-        values.forEach(generator::writeString);
+        for (String value : values) {
+            generator.writeString(value);
+        }
         generator.writeEndArray();
     }
 

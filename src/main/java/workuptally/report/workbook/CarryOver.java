@@ -37,7 +37,7 @@ final class CarryOver {
     private final Map<String, SheetMarks> marks = new HashMap<>();
     private final List<Finding> findings;
     private final List<TableView> tables;
-    private final Entries entries = new Entries();
+    private final EnteredNumbers entries = new EnteredNumbers();
 
     private final Wording wording;
 
@@ -71,7 +71,7 @@ final class CarryOver {
      * @param results the result sheets
      * @param resultParts the result sheets by part
      */
-    private record Saved(byte[] bytes, ResultSheets results, Map<String, ResultSheet> resultParts) {}
+    private record Saved(byte[] bytes, ResultSheetWriting results, Map<String, ResultSheet> resultParts) {}
 
     void write(Path output) throws IOException {
         Saved saved = save();
@@ -91,7 +91,7 @@ final class CarryOver {
             BareStyles.complete(workbook);
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
-            ResultSheets results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
+            ResultSheetWriting results = new ResultSheetWriting(workbook, new ResultStyles(workbook, palette), entries);
             List<ResultSheet> sheets = results.add(tables);
             results.open(sheets.get(0));
             ResultCharts.draw(workbook, sheets);

@@ -106,8 +106,10 @@ final class ResultRows {
                     number(i, style, figure, number, values);
                 } else {
                     cells.text(i, style, cell.shown());
-                    int column = i;
-                    book.cells().target(cell).ifPresent(target -> link(column, target));
+                    Optional<String> target = book.cells().target(cell);
+                    if (target.isPresent()) {
+                        link(i, target.get());
+                    }
                 }
             }
         }

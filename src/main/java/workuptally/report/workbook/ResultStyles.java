@@ -66,27 +66,29 @@ final class ResultStyles {
     /** A text; one that a spreadsheet could take for a formula is flagged as text. */
     XSSFCellStyle text(String text, Optional<Severity> severity) {
         boolean quoted = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
-        XSSFCellStyle style = texts.computeIfAbsent(quoted, k -> {
-            XSSFCellStyle created = top();
-            created.setAlignment(HorizontalAlignment.LEFT);
-            created.setIndention((short) 1);
-            created.setWrapText(true);
-            created.setQuotePrefixed(quoted);
-            return created;
-        });
+        XSSFCellStyle style = texts.get(quoted);
+        if (style == null) {
+            style = top();
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
+            style.setWrapText(true);
+            style.setQuotePrefixed(quoted);
+            texts.put(quoted, style);
+        }
         return marked(style, severity);
     }
 
     /** A number with fixed decimals. */
     XSSFCellStyle number(int decimals, Optional<Severity> severity) {
-        XSSFCellStyle style = numbers.computeIfAbsent(decimals, k -> {
-            XSSFCellStyle created = top();
+        XSSFCellStyle style = numbers.get(decimals);
+        if (style == null) {
+            style = top();
             // Without an indent: a spreadsheet program was seen to drop it for some formulas, which moves their decimal
             // marks.
-            created.setAlignment(HorizontalAlignment.RIGHT);
-            created.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
-            return created;
-        });
+            style.setAlignment(HorizontalAlignment.RIGHT);
+            style.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
+            numbers.put(decimals, style);
+        }
         return marked(style, severity);
     }
 
@@ -114,7 +116,7 @@ final class ResultStyles {
     }
 
     private XSSFCellStyle marked(XSSFCellStyle style, Optional<Severity> severity) {
-        return severity.map(s -> marks.marked(style.getIndex(), s)).orElse(style);
+        return severity.isEmpty() ? style : marks.marked(style.getIndex(), severity.get());
     }
 
     private XSSFCellStyle top() {

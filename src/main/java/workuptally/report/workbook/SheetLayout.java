@@ -1,8 +1,8 @@
 package workuptally.report.workbook;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
 import workuptally.report.view.tables.TableView;
@@ -41,7 +41,7 @@ final class SheetLayout {
     private static final float POINTS_PER_LINE = 15;
 
     /** Where a heading may break: at a space, behind a hyphen. */
-    private static final String BREAKS = " |(?<=-)";
+    private static final Pattern BREAKS = Pattern.compile(" |(?<=-)");
 
     private final int[] widths;
 
@@ -124,7 +124,7 @@ final class SheetLayout {
     private static int wordLines(String text, int room) {
         int lines = 1;
         int used = 0;
-        for (String word : text.split(BREAKS)) {
+        for (String word : BREAKS.split(text)) {
             if (used > 0 && used + word.length() > room) {
                 lines++;
                 used = 0;
@@ -170,7 +170,7 @@ final class SheetLayout {
     /** Width of a heading that may wrap into two lines, beside its filter button. */
     private static int headingWidth(String heading) {
         int longestWord =
-                Stream.of(heading.split(BREAKS)).mapToInt(String::length).max().orElse(0);
+                BREAKS.splitAsStream(heading).mapToInt(String::length).max().orElse(0);
         return Math.max(longestWord, heading.length() / 2 + 3) + 4;
     }
 }

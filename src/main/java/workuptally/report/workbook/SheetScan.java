@@ -92,7 +92,7 @@ final class SheetScan {
                     missing(wanted, rowStyle);
                     continue;
                 }
-                row = CellNumbers.row(markup, row);
+                row = CellPositions.row(markup, row);
                 column = -1;
                 wanted = marks.rows().getOrDefault(row, new TreeMap<>());
                 rowStyle = wanted.isEmpty()
@@ -102,7 +102,7 @@ final class SheetScan {
                     missing(wanted, rowStyle);
                 }
             } else if (markup.is("c") && !markup.isEnd()) {
-                column = CellNumbers.column(markup, column);
+                column = CellPositions.column(markup, column);
                 numeric = markup.attribute("t").orElse("n").equals("n");
                 CellMark mark = wanted.get(column);
                 if (mark != null) {
@@ -117,7 +117,9 @@ final class SheetScan {
 
     private void number(int row, int column, String text) {
         OptionalDouble value = value(text.trim());
-        value.ifPresent(number -> numbers.add(row, column, number));
+        if (value.isPresent()) {
+            numbers.add(row, column, value.getAsDouble());
+        }
     }
 
     /** Empty where no number stands, whatever the type of the cell says: then no formula refers to it. */

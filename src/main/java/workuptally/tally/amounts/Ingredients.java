@@ -27,19 +27,21 @@ public record Ingredients(Map<String, Part> parts) {
     /** Both together; volumes add (ideal mixing). */
     public Ingredients plus(Ingredients other) {
         Map<String, Part> sum = new LinkedHashMap<>(parts);
-        other.parts.forEach((name, part) -> sum.merge(name, part, Part::plus));
+        for (Map.Entry<String, Part> part : other.parts.entrySet()) {
+            sum.merge(part.getKey(), part.getValue(), Part::plus);
+        }
         return new Ingredients(sum);
     }
 
     /** What is left when a share of each component, 0 to 1, goes. */
     public Ingredients share(ToDoubleFunction<String> shareOf) {
         Map<String, Part> left = new LinkedHashMap<>();
-        parts.forEach((name, part) -> {
-            double share = Math.max(0, Math.min(1, shareOf.applyAsDouble(name)));
+        for (Map.Entry<String, Part> part : parts.entrySet()) {
+            double share = Math.max(0, Math.min(1, shareOf.applyAsDouble(part.getKey())));
             if (share > 0) {
-                left.put(name, part.times(share));
+                left.put(part.getKey(), part.getValue().times(share));
             }
-        });
+        }
         return new Ingredients(left);
     }
 

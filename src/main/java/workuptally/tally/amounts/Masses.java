@@ -4,8 +4,8 @@ import java.util.AbstractMap;
 import java.util.AbstractSet;
 import java.util.Iterator;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Masses by name in a fixed order, g; cannot be changed. Names and masses stand in two arrays, since a large book keeps some ten thousands
@@ -45,9 +45,22 @@ public final class Masses extends AbstractMap<String, Double> {
         return new AbstractSet<>() {
             @Override
             public Iterator<Map.Entry<String, Double>> iterator() {
-                return IntStream.range(0, names.length)
-                        .mapToObj(i -> Map.entry(names[i], grams[i]))
-                        .iterator();
+                return new Iterator<>() {
+                    private int next;
+
+                    @Override
+                    public boolean hasNext() {
+                        return next < names.length;
+                    }
+
+                    @Override
+                    public Map.Entry<String, Double> next() {
+                        if (next == names.length) {
+                            throw new NoSuchElementException();
+                        }
+                        return Map.entry(names[next], grams[next++]);
+                    }
+                };
             }
 
             @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
+import workuptally.model.SubstanceName;
 
 /**
  * Yield of one product at one stage.
@@ -86,6 +87,11 @@ public record ProductYield(
                 conversionAdjustedPercent,
                 aliquotCorrectedPercent,
                 first);
+    }
+
+    /** True for the yield of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product.name(), name);
     }
 
     /** Where in the work the yield is taken. */

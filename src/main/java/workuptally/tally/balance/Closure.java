@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Phrase;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 
 /**
@@ -152,8 +153,7 @@ public record Closure(
 
     /** True for a substance that was found in this balance, or in which its unaccounted part is told. */
     public boolean counts(String substance) {
-        return unaccountedAs.equalsIgnoreCase(substance)
-                || terms.stream().anyMatch(term -> term.substance().equalsIgnoreCase(substance));
+        return SubstanceName.same(unaccountedAs, substance) || terms.stream().anyMatch(term -> term.isOf(substance));
     }
 
     /**
@@ -172,7 +172,12 @@ public record Closure(
             double unitsPerMolecule,
             MeasuredValue unitsMillimoles,
             double percent,
-            Content.Kind kind) {}
+            Content.Kind kind) {
+        /** True where it is found of a substance of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(substance, name);
+        }
+    }
 
     /**
      * A place where the unaccounted part can be.

@@ -19,7 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
@@ -43,7 +43,7 @@ public final class ProductWhereabouts implements Whereabouts {
     private final Optional<Theory> theory;
     private final Found found;
     private final List<LotTally> lots;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final WhereToLook where;
 
     public ProductWhereabouts(
@@ -53,7 +53,7 @@ public final class ProductWhereabouts implements Whereabouts {
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
-            MolarMasses molarMasses) {
+            MolarMassAccount molarMasses) {
         this.run = run;
         this.substances = substances;
         this.layers = portions.layers();
@@ -127,7 +127,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 .filter(p -> p.product() == product)
                 .findFirst()
                 .map(p -> p.massGrams().value()));
-        Optional<Double> left = run.conversionPercent()
+        Optional<Double> left = run.head()
+                .conversionPercent()
                 .entered()
                 .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
                 .map(c -> 1 - c.value() / 100);
@@ -189,8 +190,7 @@ public final class ProductWhereabouts implements Whereabouts {
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
         boolean assayed = distillate.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
-                        && c.massGrams().isPresent());
+                .anyMatch(c -> c.isOf(product.name()) && c.massGrams().isPresent());
         Optional<Entered> boils =
                 product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
@@ -249,20 +249,17 @@ public final class ProductWhereabouts implements Whereabouts {
     private boolean isFound(String substance) {
         return found.terms().stream()
                 .map(Found.Term::content)
-                .anyMatch(c -> c.substance().equalsIgnoreCase(substance) && c.kind() != Content.Kind.UNKNOWN);
+                .anyMatch(c -> c.isOf(substance) && c.kind() != Content.Kind.UNKNOWN);
     }
 
     private Optional<Candidate> byProduct(Product other, Product product, Predicate<String> counts, double most) {
-        boolean lookedFor =
-                found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
+        boolean lookedFor = found.terms().stream().anyMatch(t -> t.content().isOf(other.name()));
         if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
         double inLots = inLotsGrams(other, product);
         return Optional.of(new Candidate(
-                run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(other.name()))
-                        ? "unreacted " + other.name()
-                        : other.name(),
+                run.charges().stream().anyMatch(c -> c.isOf(other.name())) ? "unreacted " + other.name() : other.name(),
                 0,
                 most,
                 "named in Products, assayed nowhere",

@@ -95,7 +95,7 @@ final class WhereToLook {
 
     private boolean isOf(String substance, Product.Character character) {
         return run.product(substance)
-                .flatMap(Product::character)
+                .flatMap(p -> p.partitioning().character())
                 .filter(c -> c == character)
                 .isPresent();
     }

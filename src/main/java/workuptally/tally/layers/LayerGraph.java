@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -24,6 +25,7 @@ import workuptally.model.Step.Operation;
  */
 public final class LayerGraph {
     private final Run run;
+    private final Map<String, Lot> lots = new HashMap<>();
     private final Map<String, Step> givenBy = new LinkedHashMap<>();
     private final Map<String, String> consumedBy = new LinkedHashMap<>();
     private final Map<String, Set<String>> parents = new LinkedHashMap<>();
@@ -33,6 +35,7 @@ public final class LayerGraph {
 
     private LayerGraph(Run run) {
         this.run = run;
+        run.lots().forEach(lot -> lots.putIfAbsent(lot.label(), lot));
     }
 
     /** Reads the steps and lots of a run in the order of the table. */
@@ -43,6 +46,11 @@ public final class LayerGraph {
         graph.readStatusWords();
         graph.findCycles();
         return graph;
+    }
+
+    /** The run whose portions these are. */
+    Run run() {
+        return run;
     }
 
     /** What does not fit together, in order of the steps. */
@@ -124,9 +132,11 @@ public final class LayerGraph {
             if (seen.add(next) && isLot(next)) {
                 lots.add(next);
             } else if (!isLot(next)) {
-                open.addAll(parents.getOrDefault(next, Set.of()).stream()
-                        .filter(parent -> !seen.contains(parent))
-                        .toList());
+                for (String parent : parents.getOrDefault(next, Set.of())) {
+                    if (!seen.contains(parent)) {
+                        open.add(parent);
+                    }
+                }
             }
         }
         return lots;
@@ -143,7 +153,7 @@ public final class LayerGraph {
     }
 
     private boolean isLot(String label) {
-        return run.lot(label).isPresent();
+        return lots.containsKey(label);
     }
 
     /**
@@ -159,16 +169,17 @@ public final class LayerGraph {
     /** Where a lot comes from by the steps so far, else by its own row. */
     private Set<String> origins(String lot) {
         Set<String> known = parents.getOrDefault(lot, Set.of());
-        List<String> from = run.lot(lot).map(Lot::from).orElse(List.of());
+        List<String> from = lots.containsKey(lot) ? lots.get(lot).from() : List.of();
         return !known.isEmpty() ? new LinkedHashSet<>(known) : from.isEmpty() ? Set.of(lot) : new LinkedHashSet<>(from);
     }
 
     private void readSteps() {
-        Set<String> known = new LinkedHashSet<>(Set.of(Step.REACTION_MIXTURE));
-        Set<String> everGiven = new LinkedHashSet<>();
-        run.orderedSteps().forEach(s -> everGiven.addAll(s.gives()));
-        Map<String, Step> taken = new LinkedHashMap<>();
-        for (Step step : run.orderedSteps()) {
+        Set<String> known = new HashSet<>(Set.of(Step.REACTION_MIXTURE));
+        Set<String> everGiven = new HashSet<>();
+        List<Step> ordered = run.orderedSteps();
+        ordered.forEach(s -> everGiven.addAll(s.gives()));
+        Map<String, Step> taken = new HashMap<>();
+        for (Step step : ordered) {
             for (String source : step.from()) {
                 checkSource(step, source, known, everGiven, taken);
             }
@@ -183,8 +194,9 @@ public final class LayerGraph {
                                 step.row().at("Gives other")));
                     }
                     for (String source : step.from()) {
-                        (isFinishing(step, source) ? origins(source) : Set.of(source))
-                                .forEach(origin -> link(origin, label));
+                        for (String origin : isFinishing(step, source) ? origins(source) : Set.of(source)) {
+                            link(origin, label);
+                        }
                     }
                 }
                 givenBy.putIfAbsent(label, step);

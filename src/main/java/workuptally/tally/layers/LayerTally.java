@@ -53,7 +53,9 @@ public record LayerTally(
 
     /** Density, g/mL; empty where mass or volume is not known. */
     public Optional<MeasuredValue> densityGramsPerMillilitre() {
-        return massGrams.flatMap(mass -> volumeMillilitres.map(mass::over));
+        return massGrams.isPresent() && volumeMillilitres.isPresent()
+                ? Optional.of(massGrams.get().over(volumeMillilitres.get()))
+                : Optional.empty();
     }
 
     /**

@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.substances.Solvent;
@@ -36,8 +37,8 @@ final class PhaseSplit {
         this.substances = substances;
         this.goesWithWater = goesWithWater;
         this.all = all;
-        double water = all.grams(Materials.WATER);
-        double salt = all.share(name -> goesWithWater.test(name) && !name.equals(Materials.WATER) ? 1 : 0)
+        double water = all.grams(IngredientAccount.WATER);
+        double salt = all.share(name -> goesWithWater.test(name) && !name.equals(IngredientAccount.WATER) ? 1 : 0)
                 .totalGrams();
         this.aqueousGrams = water + salt;
         this.saltFraction = aqueousGrams > 0 ? salt / aqueousGrams : 0;
@@ -78,7 +79,9 @@ final class PhaseSplit {
         for (int i = 0; i < (ofOrganic > 0 ? ROUNDS : 1); i++) {
             double aqueousPhase = water + inWater;
             double organicPhase = ofOrganic + inOrganic;
-            ratio.forEach((name, d) -> shares.put(name, aqueousPhase / (aqueousPhase + d * organicPhase)));
+            for (Map.Entry<String, Double> d : ratio.entrySet()) {
+                shares.put(d.getKey(), aqueousPhase / (aqueousPhase + d.getValue() * organicPhase));
+            }
             inWater = 0;
             for (Map.Entry<String, Double> share : shares.entrySet()) {
                 inWater += share.getValue() * miscible.get(share.getKey());
@@ -89,11 +92,11 @@ final class PhaseSplit {
     }
 
     private boolean isMiscible(String name) {
-        return substances.isOrganicSolvent(name)
-                && substances
-                        .solvent(name)
-                        .filter(s -> s.waterMixing().miscible() == Solvent.Miscibility.YES)
-                        .isPresent();
+        if (!substances.isOrganicSolvent(name)) {
+            return false;
+        }
+        Optional<Solvent> solvent = substances.solvent(name);
+        return solvent.isPresent() && solvent.get().waterMixing().miscible() == Solvent.Miscibility.YES;
     }
 
     Ingredients organic() {
@@ -105,11 +108,11 @@ final class PhaseSplit {
     }
 
     private double aqueousShare(String name) {
-        if (name.equals(Materials.WATER)) {
+        if (name.equals(IngredientAccount.WATER)) {
             double grams = all.grams(name);
             return grams == 0 ? 0 : 1 - waterInOrganicGrams() / grams;
         }
-        if (name.equals(Materials.SOLIDS)) {
+        if (name.equals(IngredientAccount.SOLIDS)) {
             boolean organic = all.share(n -> goesWithWater.test(n) || n.equals(name) ? 0 : 1)
                             .millilitres()
                     > 0;

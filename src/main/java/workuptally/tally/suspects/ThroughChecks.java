@@ -36,7 +36,7 @@ final class ThroughChecks {
 
     List<Check> list() {
         List<Check> all = new ArrayList<>();
-        LayerGraph graph = LayerGraph.of(run);
+        Optional<LayerGraph> graph = Optional.empty();
         for (LayerTally layer : layers) {
             if (layer.terminal() || layer.aliquot() || !layer.endsWorkup()) {
                 continue;
@@ -45,7 +45,8 @@ final class ThroughChecks {
                 boolean wanted =
                         run.product(content.substance()).filter(Product::wanted).isPresent();
                 if (wanted && content.kind() == Content.Kind.MEASURED && content.isOwnEvidence()) {
-                    check(graph, layer, content).ifPresent(all::add);
+                    graph = Optional.of(graph.orElseGet(() -> LayerGraph.of(run)));
+                    check(graph.get(), layer, content).ifPresent(all::add);
                 }
             }
         }
@@ -58,13 +59,13 @@ final class ThroughChecks {
             return Optional.empty();
         }
         double isolated = run.lots().stream()
-                .filter(lot -> isMadeFrom(lot, from) && lot.product().equalsIgnoreCase(content.substance()))
+                .filter(lot -> isMadeFrom(lot, from) && lot.isOf(content.substance()))
                 .mapToDouble(lot -> pureGrams(lot).orElse(0))
                 .sum();
         double left = layers.stream()
                 .filter(l -> l.terminal() && from.contains(l.label()))
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(content.substance()) && c.isOwnEvidence())
+                .filter(c -> c.isOf(content.substance()) && c.isOwnEvidence())
                 .flatMap(c -> c.massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

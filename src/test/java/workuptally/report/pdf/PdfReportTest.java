@@ -60,7 +60,7 @@ class PdfReportTest {
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         for (RunReview run : review.runs()) {
             Run entry = run.tally().run();
-            assertTrue(text.contains(PdfText.dense(run.id() + entry.reaction())), run.id());
+            assertTrue(text.contains(PdfText.dense(run.id() + entry.head().reaction())), run.id());
             for (RunFindings line : RunFindings.toSettle(run.findings(), Wording.POINT)) {
                 assertTrue(text.contains(PdfText.dense(line.seen())), line.seen());
                 assertTrue(text.contains(PdfText.dense(line.action())), line.action());

@@ -64,8 +64,8 @@ class PeriodReportTest {
         review.totals().solvents().forEach(s -> assertHas(text, s.solvent()));
         review.totals().waste().forEach(w -> assertHas(text, w.streamName() + w.layers()));
         review.containers().forEach(c -> assertHas(text, c.container() + c.wasteStream()));
-        review.earlier().stream()
-                .filter(e -> review.earlier().stream().anyMatch(other -> other.runs() > 0))
+        review.before().earlier().stream()
+                .filter(e -> review.before().earlier().stream().anyMatch(other -> other.runs() > 0))
                 .forEach(
                         e -> assertHas(text, e.span().from() + " to " + e.span().to()));
         for (PeriodReview.BookLine book : review.books()) {
@@ -146,7 +146,7 @@ class PeriodReportTest {
         Review demo = InventedReviews.demoWeek();
         String text = PdfText.spaced(bytes(InventedPeriods.ofBooks(8, "week-"), PdfOptions.standard()));
         Set<String> persons = new TreeSet<>();
-        demo.runs().forEach(r -> persons.add(r.tally().run().chemist()));
+        demo.runs().forEach(r -> persons.add(r.tally().run().head().chemist()));
         demo.book().corrections().forEach(c -> persons.add(c.who()));
         assertTrue(persons.size() > 1, persons::toString);
         persons.forEach(p -> assertFalse(text.contains(" " + p + " "), p));

@@ -26,9 +26,9 @@ import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.AdditionAccount;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.layers.Materials;
 
 /** Where nothing is measured, whatever was put in stands in the portions that are left, component by component. */
 class LayerFlowConservationTest {
@@ -105,14 +105,14 @@ class LayerFlowConservationTest {
     void everyComponentPutInStandsInThePortionsLeft() throws IOException {
         Substances substances = new Substances(Reference.load());
         RunTallying tallying = new RunTallying(book.limits(), substances);
-        Materials materials = new Materials(substances);
+        IngredientAccount materials = new IngredientAccount(substances);
         int portions = 0;
         for (Run run : book.runs()) {
             RunTally tally = tallying.tally(run);
             LayerGraph graph = LayerGraph.of(run);
             List<Addition> additions =
                     new AdditionAccount(run, new Readings(), book.limits(), graph, substances).list();
-            LayerFlow flow = LayerFlow.of(run, substances, tally.amounts(), additions, tally.layers());
+            LayerFlow flow = LayerFlow.of(LayerGraph.of(run), substances, tally.amounts(), additions, tally.layers());
             Map<String, Double> in = new LinkedHashMap<>();
             tally.amounts().forEach(a -> add(in, materials.of(a)));
             additions.forEach(a -> add(in, materials.of(a)));

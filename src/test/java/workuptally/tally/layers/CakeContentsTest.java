@@ -267,7 +267,8 @@ class CakeContentsTest {
         Substances substances = SmallBook.substances();
         List<Addition> additions =
                 new AdditionAccount(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
-        LayerFlow flow = LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
+        LayerFlow flow =
+                LayerFlow.of(LayerGraph.of(tally.run()), substances, tally.amounts(), additions, tally.layers());
         return new CakeContents(tally.run(), substances, graph, flow, tally.amounts()).of(tally.layers(), tally.lots());
     }
 

@@ -27,7 +27,7 @@ record FollowedRun(RunTally tally, Substances substances, LayerGraph graph, List
                 substances,
                 graph,
                 additions,
-                LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers()));
+                LayerFlow.of(LayerGraph.of(tally.run()), substances, tally.amounts(), additions, tally.layers()));
     }
 
     Run run() {

@@ -82,8 +82,7 @@ public final class ClosureVerdict implements RunRule {
         return tally.closures().size() > 1
                 && tally.theory()
                         .filter(t -> !t.limiting().isEmpty()
-                                && t.limiting().stream()
-                                        .noneMatch(l -> l.material().equalsIgnoreCase(closure.skeleton())))
+                                && t.limiting().stream().noneMatch(l -> l.isOf(closure.skeleton())))
                         .isPresent();
     }
 
@@ -158,7 +157,7 @@ public final class ClosureVerdict implements RunRule {
 
     private static Place place(RunTally tally, Closure closure) {
         return tally.run().charges().stream()
-                .filter(c -> c.material().equalsIgnoreCase(closure.skeleton()))
+                .filter(c -> c.isOf(closure.skeleton()))
                 .map(Charge::row)
                 .map(r -> r.at("Material"))
                 .findFirst()

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.PhOfWash;
 import workuptally.judgement.rules.RunRule;
@@ -94,7 +93,7 @@ public final class IsolatedAsIon implements RunRule {
 
     private static void add(FindingList findings, Lot lot, Product product, Product.Character character, Phrase left) {
         boolean acid = character == Product.Character.ACID;
-        boolean entered = product.character().isPresent();
+        boolean entered = product.partitioning().character().isPresent();
         findings.add(
                 FindingCode.ISOLATED_FORM_OPEN,
                 entered ? Severity.HOLD : Severity.CHECK,
@@ -120,8 +119,8 @@ public final class IsolatedAsIon implements RunRule {
 
     /** What a product is, or may be where nobody says so: what it can be by its formula. */
     private static List<Product.Character> characters(Product product) {
-        if (product.character().isPresent()) {
-            return product.character().filter(c -> c != Product.Character.NEUTRAL).stream()
+        if (product.partitioning().character().isPresent()) {
+            return product.partitioning().character().filter(c -> c != Product.Character.NEUTRAL).stream()
                     .toList();
         }
         Map<String, Double> atoms = elements(product.formula());
@@ -136,7 +135,7 @@ public final class IsolatedAsIon implements RunRule {
         Run run = tally.run();
         Set<String> way = way(run, lot);
         Set<String> water = new LinkedHashSet<>();
-        Optional<Phrase> ion = product.character().isPresent() && charged.leaves(tally, product, base)
+        Optional<Phrase> ion = product.partitioning().character().isPresent() && charged.leaves(tally, product, base)
                 ? Optional.of(Phrase.of("what was charged"))
                 : Optional.empty();
         for (Step step : run.orderedSteps()) {
@@ -158,7 +157,8 @@ public final class IsolatedAsIon implements RunRule {
             boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
                     || goesOn && brings(step, MaterialClass.ACID);
             boolean weak = !base
-                    && product.pKa()
+                    && product.partitioning()
+                            .pKa()
                             .entered()
                             .filter(p -> p.value() > substances.value(Threshold.WEAK_ACID_FROM))
                             .isPresent();
@@ -169,7 +169,7 @@ public final class IsolatedAsIon implements RunRule {
                     .map(Entered::value)
                     .or(() -> goesOn ? pHOfLiquor(run, step) : Optional.empty())
                     .or(() -> goesOn ? washes.pHOf(run, step.added().material()) : Optional.empty());
-            if (pH.isPresent() && product.pKa().entered().isPresent()) {
+            if (pH.isPresent() && product.partitioning().pKa().entered().isPresent()) {
                 boolean ionised = isIon(product, base, pH.get()) && (base || !isZwitterion(product, pH.get()));
                 ion = ionised && !besideWater ? Optional.of(name(step)) : Optional.empty();
             } else if (acidified || basified) {
@@ -225,7 +225,7 @@ public final class IsolatedAsIon implements RunRule {
 
     private boolean isIon(Product product, boolean base, double pH) {
         double acid = AcidBase.ionisedAcidFraction(
-                product.pKa().entered().orElseThrow().value(), pH);
+                product.partitioning().pKa().entered().orElseThrow().value(), pH);
         double ionised = base ? 1 - acid : acid;
         return ionised > substances.value(Threshold.IONISED);
     }
@@ -247,10 +247,6 @@ public final class IsolatedAsIon implements RunRule {
     }
 
     private static Map<String, Double> elements(String formula) {
-        try {
-            return formula.isBlank() ? Map.of() : Formula.parse(formula).composition();
-        } catch (IllegalFormulaException e) {
-            return Map.of();
-        }
+        return Formula.in(formula).map(Formula::composition).orElse(Map.of());
     }
 }

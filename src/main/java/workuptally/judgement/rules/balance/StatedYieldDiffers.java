@@ -92,7 +92,7 @@ public final class StatedYieldDiffers implements RunRule {
     private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
         return tally.yields().stream()
                 .filter(y -> y.lots().contains(lot.lot().label())
-                        && lot.product().equalsIgnoreCase(y.product().name()))
+                        && lot.isOf(y.product().name()))
                 .map(ProductYield::percent)
                 .findFirst();
     }

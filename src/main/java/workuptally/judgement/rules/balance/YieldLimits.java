@@ -70,7 +70,8 @@ public final class YieldLimits implements RunRule {
         product.conversionAdjustedPercent()
                 .filter(adjusted -> adjusted.value() > 100)
                 .ifPresent(adjusted -> {
-                    boolean typed = tally.run().conversionPercent().entered().isPresent();
+                    boolean typed =
+                            tally.run().head().conversionPercent().entered().isPresent();
                     findings.add(
                             FindingCode.CONVERSION_BELOW_YIELD,
                             Severity.CHECK,

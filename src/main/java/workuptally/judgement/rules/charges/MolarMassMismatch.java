@@ -2,8 +2,8 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import workuptally.chemistry.FormDifference;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -66,13 +66,13 @@ public final class MolarMassMismatch implements RunRule {
     }
 
     private void judge(FindingList findings, String name, String formula, Field typed, RowPlace row, Phrase effect) {
-        Optional<Double> computed = molarMass(formula);
+        OptionalDouble computed = substances.molarMassIn(formula);
         Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
         if (computed.isEmpty() || entered.isEmpty()) {
             return;
         }
-        double difference = entered.get().value() - computed.get();
-        double relative = Math.abs(difference) / computed.get();
+        double difference = entered.get().value() - computed.getAsDouble();
+        double relative = Math.abs(difference) / computed.getAsDouble();
         if (relative <= substances.value(Threshold.MOLAR_MASS_DIFFERS)) {
             return;
         }
@@ -87,28 +87,17 @@ public final class MolarMassMismatch implements RunRule {
                         entered.get().asTyped(),
                         name,
                         formula,
-                        Figure.decimals(computed.get(), 2, ""),
+                        Figure.decimals(computed.getAsDouble(), 2, ""),
                         form.map(f -> Phrase.of("; the difference is that of {}", f.words()))
                                 .orElse(Phrase.NONE),
                         effect),
                 Phrase.of(
                         "within {} of {} g/mol",
                         Figure.brief(100 * substances.value(Threshold.MOLAR_MASS_DIFFERS), "%"),
-                        Figure.decimals(computed.get(), 2, "")),
+                        Figure.decimals(computed.getAsDouble(), 2, "")),
                 "standard atomic weights; thresholds common practice",
                 Phrase.of(
                         "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
                                 + " the formula is used meanwhile."));
-    }
-
-    private Optional<Double> molarMass(String formula) {
-        if (formula.isBlank()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(substances.molarMassGramsPerMole(substances.formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
     }
 }

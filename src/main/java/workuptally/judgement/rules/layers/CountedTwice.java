@@ -2,7 +2,6 @@ package workuptally.judgement.rules.layers;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
@@ -16,6 +15,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
@@ -46,7 +46,7 @@ public final class CountedTwice implements RunRule {
         Map<String, Assay> first = new LinkedHashMap<>();
         for (Assay assay : tally.run().assays()) {
             if (assay.unit().filter(CountedTwice::isContent).isPresent()) {
-                String key = assay.sample() + "|" + assay.substance().toLowerCase(Locale.ROOT);
+                String key = assay.sample() + "|" + SubstanceName.key(assay.substance());
                 Assay before = first.putIfAbsent(key, assay);
                 if (before != null) {
                     twice(findings, tally, book, before, assay);
@@ -107,7 +107,7 @@ public final class CountedTwice implements RunRule {
     private static boolean isDisputed(RunTally tally, Assay assay) {
         boolean isOfLot = tally.lots().stream()
                 .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.product().equalsIgnoreCase(assay.substance())
+                        && l.isOf(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
         return isOfLot || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
@@ -117,7 +117,7 @@ public final class CountedTwice implements RunRule {
         return tally.layers().stream()
                 .filter(l -> l.label().equals(assay.sample()))
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance()) && c.rests() == rests);
+                .anyMatch(c -> c.isOf(assay.substance()) && c.rests() == rests);
     }
 
     private static boolean isContent(Assay.Unit unit) {
@@ -135,7 +135,7 @@ public final class CountedTwice implements RunRule {
         Optional<Entered> typed = lot.assayPercent().entered();
         Optional<Assay> row = tally.run().assays().stream()
                 .filter(a -> a.sample().equals(lot.label())
-                        && a.substance().equalsIgnoreCase(lot.product())
+                        && a.isOf(lot.product())
                         && a.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent())
                 .findFirst();
         Optional<Entered> other = row.flatMap(a -> a.result().entered());

@@ -122,8 +122,8 @@ public final class CopiedData implements BookRule {
                 rows.add(new Row(
                         run.id(),
                         "lot " + lot.label(),
-                        weighing(lot.grossGrams(), lot.tareGrams()),
-                        net(lot.grossGrams(), lot.tareGrams()),
+                        weighing(lot.weighing().grossGrams(), lot.weighing().tareGrams()),
+                        net(lot.weighing().grossGrams(), lot.weighing().tareGrams()),
                         lot.assayPercent().entered().map(e -> lot.product() + " " + e.asTyped()),
                         lot.row().at("Gross")));
             }

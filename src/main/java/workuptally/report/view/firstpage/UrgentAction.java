@@ -37,7 +37,7 @@ public record UrgentAction(
      */
     public static List<UrgentAction> of(Review review, ReadableNumbers numbers, int most) {
         List<String> order = review.runs().stream().map(RunReview::id).toList();
-        List<UrgentAction> urgent = new FewActions(order).of(new UrgentActions(review, numbers).ranked(), most);
+        List<UrgentAction> urgent = new FewActions(order).of(new UrgentActionRanking(review, numbers).ranked(), most);
         return Stream.concat(
                         urgent.stream(),
                         new ChecksToSettle(review, numbers).lines(Math.max(1, most - urgent.size())).stream())

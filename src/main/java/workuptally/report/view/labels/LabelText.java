@@ -22,13 +22,14 @@ import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /**
@@ -92,7 +93,7 @@ public record LabelText(String name, String contents, String hazards, String def
                             ? "contents: " + TO_FILL + TO_FILL
                             : parts(grams, numbers));
         }
-        Set<String> mayHold = mayHold(run, layer.label(), grams);
+        Set<String> mayHold = mayHold(run, layer.label(), grams, contents.toString());
         if (!mayHold.isEmpty()) {
             contents.add("may hold " + String.join(", ", mayHold));
         }
@@ -110,7 +111,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(l -> l.custody().madeOn())
-                                .or(() -> run.tally().run().date())
+                                .or(() -> run.tally().run().head().date())
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
                         + "    pH: "
@@ -118,9 +119,9 @@ public record LabelText(String name, String contents, String hazards, String def
                                 .map(e -> numbers.inWords(e.asTyped()))
                                 .orElse("______"),
                 "Owner: "
-                        + (run.tally().run().chemist().isBlank()
+                        + (run.tally().run().head().chemist().isBlank()
                                 ? TO_FILL
-                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+                                : run.tally().run().head().chemist()) + "    Phone: " + TO_FILL);
     }
 
     /** What a label must not hide: that a stop is open about the very layer, such as which phase it is. */
@@ -143,7 +144,7 @@ public record LabelText(String name, String contents, String hazards, String def
     }
 
     /** Products, and what follows the layers until it is destroyed; without what the make-up names. */
-    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
+    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams, String said) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
@@ -155,6 +156,9 @@ public record LabelText(String name, String contents, String hazards, String def
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
+        LabelHazards.notShownGone(run, label, grams).stream()
+                .filter(present -> !said.contains(present.name()))
+                .forEach(present -> names.add(present.dissolvedName() + " (not shown gone)"));
         if (LabelHazards.holdsMagnesiumSalts(run, label)) {
             names.add("magnesium salts");
         }
@@ -171,11 +175,11 @@ public record LabelText(String name, String contents, String hazards, String def
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
     private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
         Map<String, Double> now = new LinkedHashMap<>();
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()
-                            .filter(m -> m.written().equalsIgnoreCase(name))
+                            .filter(m -> SubstanceName.same(m.written(), name))
                             .anyMatch(m -> m.isDestroyedByWater());
             now.put(gone ? "what water left of " + name : name, mass);
         });

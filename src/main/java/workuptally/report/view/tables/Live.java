@@ -2,6 +2,7 @@ package workuptally.report.view.tables;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -175,18 +176,29 @@ public sealed interface Live {
 
         @Override
         public String formula(LiveSheets sheets) {
-            return terms.stream()
-                    .map(term -> term.formula(sheets))
-                    .collect(Collectors.joining(operator.sign, "(", ")"));
+            StringJoiner formula = new StringJoiner(operator.sign, "(", ")");
+            for (Live term : terms) {
+                formula.add(term.formula(sheets));
+            }
+            return formula.toString();
         }
 
         @Override
         public OptionalDouble value(LiveSheets sheets) {
-            List<OptionalDouble> values =
-                    terms.stream().map(term -> term.value(sheets)).toList();
-            return values.stream().anyMatch(OptionalDouble::isEmpty)
-                    ? OptionalDouble.empty()
-                    : values.stream().mapToDouble(OptionalDouble::getAsDouble).reduce(operator.operation);
+            boolean missing = false;
+            OptionalDouble joined = OptionalDouble.empty();
+            for (Live term : terms) {
+                OptionalDouble value = term.value(sheets); // each is asked, whatever the ones before it said
+                if (value.isEmpty()) {
+                    missing = true;
+                } else {
+                    joined = joined.isEmpty()
+                            ? value
+                            : OptionalDouble.of(
+                                    operator.operation.applyAsDouble(joined.getAsDouble(), value.getAsDouble()));
+                }
+            }
+            return missing ? OptionalDouble.empty() : joined;
         }
     }
 
