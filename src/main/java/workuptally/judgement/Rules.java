@@ -16,6 +16,7 @@ import workuptally.judgement.rules.balance.LotsAboveTheory;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.NoteAgainstFigure;
 import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
@@ -89,6 +90,7 @@ import workuptally.judgement.rules.quench.ConcentratedWithCare;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
+import workuptally.judgement.rules.quench.NeutralisationShort;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotEntered;
 import workuptally.judgement.rules.quench.QuenchNotShown;
@@ -107,7 +109,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
-                new FormulaDoubtful(substances),
+                new FormulaDoubtful(),
                 new FormContradictsName(substances.reference()),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
@@ -117,6 +119,7 @@ public final class Rules {
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
                 new FunnelTooFull(),
+                new NeutralisationShort(substances),
                 new WashTooSmall(),
                 new StepAmountMissing(),
                 new ExtractionUndivided(substances),
@@ -168,6 +171,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(substances),

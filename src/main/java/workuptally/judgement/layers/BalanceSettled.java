@@ -239,7 +239,7 @@ final class BalanceSettled implements LayerCondition {
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
             } else if (!measured && lacksItsPhase(layer, evidence.run())) {
-                labels.add(layer.label() + ", whose phase is not recorded,");
+                labels.add(layer.label() + " (phase not recorded)");
             }
         }
         labels.addAll(evidence.run().evidence().gaps().missingLayers());

@@ -17,7 +17,6 @@ import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMassAccount;
@@ -260,9 +259,7 @@ public final class ProductWhereabouts implements Whereabouts {
         }
         double inLots = inLotsGrams(other, product);
         return Optional.of(new Candidate(
-                run.charges().stream().anyMatch(c -> SubstanceName.same(c.material(), other.name()))
-                        ? "unreacted " + other.name()
-                        : other.name(),
+                run.charges().stream().anyMatch(c -> c.isOf(other.name())) ? "unreacted " + other.name() : other.name(),
                 0,
                 most,
                 "named in Products, assayed nowhere",

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -121,11 +120,6 @@ public final class LayerFlow {
         return measured.putGrams();
     }
 
-    /** True for a listed organic solvent. */
-    public boolean isOrganicSolvent(String component) {
-        return substances.isOrganicSolvent(component);
-    }
-
     /** Phases of contacts and liquors to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
     public List<UnlabelledPhase> unlabelledPhases() {
         return List.copyOf(unlabelled);
@@ -142,9 +136,9 @@ public final class LayerFlow {
         return portion.share(name -> agents.parts().containsKey(name) ? 0 : 1);
     }
 
-    /** True for a run of which nothing was done yet. */
-    boolean isPlanned() {
-        return run.status() == Run.Status.PLANNED;
+    /** The run that is followed. */
+    Run run() {
+        return run;
     }
 
     /** The two phases of a contact. */
@@ -199,8 +193,10 @@ public final class LayerFlow {
             }
             return;
         }
-        List<String> organic = among(liquids, step.given().organic());
-        List<String> aqueous = among(liquids, step.given().aqueous());
+        List<String> organic =
+                liquids.stream().filter(step.given().organic()::contains).toList();
+        List<String> aqueous =
+                liquids.stream().filter(step.given().aqueous()::contains).toList();
         if (organic.isEmpty() || aqueous.isEmpty()) {
             give(liquids, left);
         } else if (StepOutputs.isDistillation(step)) {
@@ -211,10 +207,6 @@ public final class LayerFlow {
             give(organic, split.organic());
             give(aqueous, split.aqueous());
         }
-    }
-
-    private static List<String> among(List<String> labels, List<String> others) {
-        return labels.stream().filter(others::contains).toList();
     }
 
     /** Drying agents that no water has dissolved: there is less of it than their hydrates could bind. */
@@ -340,11 +332,6 @@ public final class LayerFlow {
     }
 
     boolean goesWithWater(String name) {
-        for (Charge charge : run.charges()) {
-            if (charge.material().equals(name)) {
-                return materials.goesWithWater(name, Optional.of(charge));
-            }
-        }
-        return materials.goesWithWater(name, Optional.empty());
+        return materials.goesWithWater(name, run.charges());
     }
 }

@@ -1,7 +1,6 @@
 package workuptally.tally.layers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -246,14 +245,5 @@ class LiquidsThatGoOnTest {
         assertEquals(86.68, flow(book).portion("RM").grams("toluene"), 0.05);
         SmallBook unspoken = book.but("isolated", "From", "");
         assertEquals(List.of("organic layer of step 1"), names(flow(unspoken)));
-    }
-
-    @Test
-    void onlyAListedSolventIsOne() {
-        LayerFlow flow = flow(liquids());
-        assertTrue(flow.isOrganicSolvent("toluene"));
-        assertFalse(flow.isOrganicSolvent("water"));
-        assertFalse(flow.isOrganicSolvent("benzocaine"));
-        assertFalse(flow.isPlanned());
     }
 }

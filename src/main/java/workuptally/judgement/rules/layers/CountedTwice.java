@@ -3,17 +3,14 @@ package workuptally.judgement.rules.layers;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
-import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.SubstanceName;
@@ -21,9 +18,6 @@ import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMassAccount;
-import workuptally.tally.amounts.NmrPurity;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 
@@ -57,8 +51,7 @@ public final class CountedTwice implements RunRule {
                 }
             }
         }
-        tally.run().lots().forEach(lot -> lot(findings, tally, lot));
-        tally.lots().forEach(lot -> byNmr(findings, tally, book, lot));
+        new LotAssays(substances, tally, book).judge(findings);
         return findings.list();
     }
 
@@ -134,60 +127,5 @@ public final class CountedTwice implements RunRule {
                 "{} {}",
                 assay.result().entered().map(Entered::asTyped).orElse("no result"),
                 assay.unit().map(Assay.Unit::word).orElse(""));
-    }
-
-    private static void lot(FindingList findings, RunTally tally, Lot lot) {
-        Optional<Entered> typed = lot.assayPercent().entered();
-        Optional<Assay> row = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(lot.label())
-                        && a.isOf(lot.product())
-                        && a.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent())
-                .findFirst();
-        Optional<Entered> other = row.flatMap(a -> a.result().entered());
-        if (typed.isPresent()
-                && other.isPresent()
-                && typed.get().value() != other.get().value()) {
-            findings.add(
-                    FindingCode.LOT_ASSAY_DIFFERS,
-                    Severity.CHECK,
-                    typed.get().place(),
-                    Phrase.of(
-                            "lot {}: assay {} % in Isolated, {} % in Assays; the first is used",
-                            lot.label(), typed.get().asTyped(), other.get().asTyped()),
-                    Phrase.of("one assay of the lot"),
-                    FindingList.PRACTICE,
-                    Phrase.of("Keep the assay that the yield shall rest on and note the other."));
-        }
-    }
-
-    /** A lot whose assay in Isolated and by an internal standard are further apart than both allow. */
-    private void byNmr(FindingList findings, RunTally tally, Book book, LotTally lot) {
-        Optional<Entered> typed = lot.lot().assayPercent().entered();
-        if (typed.isEmpty() || lot.productFraction().isEmpty()) {
-            return;
-        }
-        MolarMassAccount molarMasses = new MolarMassAccount(tally.run(), substances);
-        NmrPurity purity = new NmrPurity(new Readings(), book.limits());
-        tally.run().nmrAssays().stream()
-                .filter(n -> n.sample().equals(lot.lot().label()) && lot.lot().isOf(n.substance()))
-                .flatMap(n ->
-                        molarMasses.of(n.substance()).stream().boxed().flatMap(m -> purity.fraction(n, m).stream()))
-                .findFirst()
-                .filter(nmr ->
-                        Math.abs(nmr.value() - lot.productFraction().get().value())
-                                > substances.value(Threshold.READINGS_AGREE)
-                                        * Math.hypot(
-                                                nmr.standardUncertainty(),
-                                                lot.productFraction().get().standardUncertainty()))
-                .ifPresent(nmr -> findings.add(
-                        FindingCode.LOT_ASSAY_DIFFERS,
-                        Severity.CHECK,
-                        typed.get().place(),
-                        Phrase.of(
-                                "lot {}: assay {} % in Isolated, {} by NMR assays; the first is used",
-                                lot.lot().label(), typed.get().asTyped(), Figure.decimals(100 * nmr.value(), 1, "%")),
-                        Phrase.of("one assay of the lot, within 2u"),
-                        FindingList.PRACTICE,
-                        Phrase.of("Keep the assay that the yield shall rest on and note the other.")));
     }
 }
