@@ -330,7 +330,7 @@ final class FindingExamples {
                 clean().with(
                                 "isolated",
                                 "acetanilide,crude,O4,F-01,96.9022,90.3358,,99.1,1.5",
-                                "acetanilide,purified,O4,F-01,97.9022,90.3358,,,"));
+                                "acetanilide,crop,O4,F-01,97.9022,90.3358,,,"));
         add("crude-without-assay", Severity.CHECK, clean().with("isolated", "90.3358,,99.1,1.5", "90.3358,,,"));
         add("crude-not-a-yield", Severity.CHECK, clean().with("isolated", "99.1,1.5", "94.0,1.0"));
         add(

@@ -17,8 +17,8 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.ProductYield;
 
 /**
- * Crops and purified lots that are more than theory where no assay says how much of them is product: they are wet, or something that was
- * weighed or the theory is wrong. A crude is told of as such, and what is more than it was made from by that.
+ * Crops of the workup that are more than theory where no assay says how much of them is product: they are wet, or something that was weighed
+ * or the theory is wrong. A crude is told of as such, a purified lot by its yield.
  */
 public final class LotsAboveTheory implements RunRule {
 
@@ -37,7 +37,7 @@ public final class LotsAboveTheory implements RunRule {
                         .filter(l -> yield.lots().contains(l.lot().label())
                                 && l.isOf(yield.product().name()))
                         .toList();
-                if (lots.stream().noneMatch(l -> isToldAsCrude(l, factor)) && !exceedsItsSource(tally, yield, factor)) {
+                if (lots.stream().noneMatch(l -> isToldAsCrude(l, factor))) {
                     add(yield, lots.get(0), factor, findings);
                 }
             }
@@ -51,13 +51,6 @@ public final class LotsAboveTheory implements RunRule {
                 && lot.overTheoryPercent()
                         .filter(over -> over.value() > 100 + over.expandedUncertainty(factor))
                         .isPresent();
-    }
-
-    private static boolean exceedsItsSource(RunTally tally, ProductYield yield, double factor) {
-        return !yield.endsWorkup()
-                && tally.purifications().stream()
-                        .filter(p -> p.gains(factor))
-                        .anyMatch(p -> p.made().stream().anyMatch(yield.lots()::contains));
     }
 
     private static void add(ProductYield yield, LotTally first, double factor, FindingList findings) {
