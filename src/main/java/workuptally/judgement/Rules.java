@@ -12,9 +12,11 @@ import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.IsolatedAsIon;
+import workuptally.judgement.rules.balance.LotsAboveTheory;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.NoteAgainstFigure;
 import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
@@ -88,6 +90,7 @@ import workuptally.judgement.rules.quench.ConcentratedWithCare;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
+import workuptally.judgement.rules.quench.NeutralisationShort;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotEntered;
 import workuptally.judgement.rules.quench.QuenchNotShown;
@@ -116,6 +119,7 @@ public final class Rules {
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
                 new FunnelTooFull(),
+                new NeutralisationShort(substances),
                 new WashTooSmall(),
                 new StepAmountMissing(),
                 new ExtractionUndivided(substances),
@@ -158,6 +162,7 @@ public final class Rules {
                 new CakeLighterThanAgent(substances),
                 new ProductOnCake(substances),
                 new WetCrude(substances),
+                new LotsAboveTheory(),
                 new PurificationGains(),
                 new PurificationOpen(substances),
                 new NotAtConstantMass(substances),
@@ -166,6 +171,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(substances),

@@ -70,12 +70,7 @@ final class TableRow {
     }
 
     boolean isBlank() {
-        for (String heading : columns.keySet()) {
-            if (cell(heading).isPresent()) {
-                return false;
-            }
-        }
-        return true;
+        return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
     }
 
     boolean hasColumn(String heading) {

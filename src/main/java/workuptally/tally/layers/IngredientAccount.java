@@ -48,9 +48,11 @@ public final class IngredientAccount {
     private static final double WATER_DENSITY = 1;
 
     private final Substances substances;
+    private final Carriers carriers;
 
     public IngredientAccount(Substances substances) {
         this.substances = substances;
+        this.carriers = new Carriers(substances);
     }
 
     /** A figure of the bench, in the unit of its row. */
@@ -81,7 +83,7 @@ public final class IngredientAccount {
         if (!blend.parts().isEmpty()) {
             return blend;
         }
-        Optional<String> carrier = carrier(charge);
+        Optional<String> carrier = carriers.of(amount);
         if (carrier.isPresent()
                 && amount.amountMillimoles().isPresent()
                 && amount.molarMassGramsPerMole().isPresent()) {
@@ -157,6 +159,15 @@ public final class IngredientAccount {
         return portion.share(name -> isReactants(name) ? 0 : 1);
     }
 
+    /** Volume of liquids that go with the water and of which neither mass nor make-up is known, such as bleach without its density, mL. */
+    double unknownMillilitres(Ingredients portion) {
+        return portion.parts().entrySet().stream()
+                .filter(e -> e.getValue().grams() == 0 && !isReactants(e.getKey()))
+                .filter(e -> !e.getKey().equals(SALTS) && !substances.isOrganicSolvent(e.getKey()))
+                .mapToDouble(e -> e.getValue().millilitres())
+                .sum();
+    }
+
     /** What was poured: a portion without the volume of solids that went into solution, which no rule of filling a funnel counts. */
     public Ingredients poured(Ingredients portion) {
         return portion.share(name -> name.equals(SOLIDS) || name.equals(SALTS) ? 0 : 1);
@@ -172,7 +183,7 @@ public final class IngredientAccount {
                         || amount.volumeMillilitres().isEmpty()
                         || amount.amountMillimoles().isEmpty()
                 ? Optional.empty()
-                : carrier(amount.charge()).filter(substances::isOrganicSolvent);
+                : carriers.of(amount).filter(substances::isOrganicSolvent);
     }
 
     /** The listed organic solvent that a material is by itself; empty for solutions, blends and all else. */
@@ -216,7 +227,7 @@ public final class IngredientAccount {
         if (!blend.parts().isEmpty()) {
             return blend;
         }
-        Optional<String> carrier = carrier(addition.material());
+        Optional<String> carrier = carriers.of(addition.material());
         if (carrier.isPresent() && millilitres > 0) {
             return Ingredients.of(carrier.get(), grams > 0 ? grams : mass(carrier.get(), millilitres), millilitres);
         }
@@ -259,7 +270,7 @@ public final class IngredientAccount {
         return formula.isBlank()
                 ? substances.solute(component).isPresent()
                         || substances.wash(component).isPresent()
-                : !holdsCarbon(formula) || formula.contains("CO3");
+                : !carriers.holdsCarbon(formula) || formula.contains("CO3");
     }
 
     /** A mixture of listed solvents in its parts; nothing for any other material. */
@@ -281,7 +292,7 @@ public final class IngredientAccount {
     }
 
     /** A solvent's name within a sentence: lower case but for the capital of a locant, {@code N,N-dimethylformamide}. */
-    private static String inText(Solvent solvent) {
+    static String inText(Solvent solvent) {
         String name = solvent.name();
         int locants = name.startsWith("N,N-") ? 4 : name.startsWith("N-") ? 2 : 0;
         return name.substring(0, locants) + name.substring(locants).toLowerCase(Locale.ROOT);
@@ -297,24 +308,16 @@ public final class IngredientAccount {
         return substances.isOrganicLiquid(step.added().material());
     }
 
-    /** The solvent of a solution, {@code 2 M HCl in ether}. */
-    private Optional<String> carrier(String material) {
-        return substances.material(material).carrierSolvent().map(IngredientAccount::inText);
-    }
-
-    private Optional<String> carrier(Charge charge) {
-        Optional<String> named = carrier(charge.material());
-        if (named.isPresent()) {
-            return named;
-        }
-        boolean solution = charge.goods().molarityMolesPerLitre().entered().isPresent()
-                || charge.goods().titreMolesPerLitre().entered().isPresent();
-        return solution && !holdsCarbon(charge.formula()) ? Optional.of(WATER) : Optional.empty();
-    }
-
     private OptionalDouble soluteGrams(Addition addition, double millilitres) {
         Optional<Wash> wash = substances.wash(addition.material());
-        if (wash.isEmpty() || wash.get().concentration().massPercent().isEmpty()) {
+        if (wash.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble listed = wash.get().concentration().massPercent();
+        OptionalDouble percent = listed.isPresent()
+                ? listed
+                : substances.material(addition.material()).massPercentInWater();
+        if (percent.isEmpty()) {
             return OptionalDouble.empty();
         }
         OptionalDouble molarMass = substances.molarMassIn(wash.get().formula());
@@ -324,18 +327,11 @@ public final class IngredientAccount {
             return OptionalDouble.of(typed.get().value() * molarMass.getAsDouble() * millilitres / 1000);
         }
         double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
-        return OptionalDouble.of(
-                grams * wash.get().concentration().massPercent().getAsDouble() / 100);
+        return OptionalDouble.of(grams * percent.getAsDouble() / 100);
     }
 
     private String soluteName(String material) {
         return substances.wash(material).flatMap(Wash::solute).orElse(material);
-    }
-
-    /** Also true of a formula that cannot be read; a blank one holds none. */
-    private boolean holdsCarbon(String formula) {
-        return !formula.isBlank()
-                && substances.formulaIn(formula).map(f -> f.count("C") > 0).orElse(true);
     }
 
     private double mass(String solvent, double millilitres) {

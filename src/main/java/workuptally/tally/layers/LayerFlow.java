@@ -1,7 +1,6 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +41,7 @@ public final class LayerFlow {
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
     private final Map<Step, Ingredients> taken = new IdentityHashMap<>();
     private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
-    private final Map<String, Ingredients> unnamedLiquors = new LinkedHashMap<>();
+    private final LiquorsWithoutLabel liquors;
 
     private LayerFlow(
             LayerGraph graph, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
@@ -51,6 +50,7 @@ public final class LayerFlow {
         this.materials = new IngredientAccount(substances);
         this.additions = additions;
         this.outputs = new StepOutputs(run, graph, substances);
+        this.liquors = new LiquorsWithoutLabel(run, substances, outputs);
         this.measured = new MeasuredPortions(run, substances, layers);
         this.shakes = new FunnelShakes(substances, measured);
     }
@@ -120,19 +120,14 @@ public final class LayerFlow {
         return measured.putGrams();
     }
 
-    /** True for a listed organic solvent. */
-    public boolean isOrganicSolvent(String component) {
-        return substances.isOrganicSolvent(component);
-    }
-
-    /** Phases of contacts to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
+    /** Phases of contacts and liquors to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
     public List<UnlabelledPhase> unlabelledPhases() {
         return List.copyOf(unlabelled);
     }
 
-    /** Solvents of a purification to which the step gives no label but its lots, by a name for them. */
+    /** Liquids to which a step gives no label beside its solids and lots, by a name for them. */
     public Map<String, Ingredients> unnamedLiquors() {
-        return Collections.unmodifiableMap(unnamedLiquors);
+        return liquors.all();
     }
 
     /** A portion without the drying agents in it that no water has dissolved. */
@@ -193,11 +188,8 @@ public final class LayerFlow {
         if (liquids.isEmpty()) {
             boolean goesOn = step.gives().stream().allMatch(l -> outputs.isDistillate(l) || outputs.isSolid(step, l));
             give(goesOn ? step.from() : List.of(), left);
-            boolean purified =
-                    StepOutputs.is(step, Operation.CHROMATOGRAPH) || StepOutputs.is(step, Operation.CRYSTALLISE);
-            if (purified && !goesOn && left.totalGrams() > 0) {
-                String name = StepOutputs.is(step, Operation.CHROMATOGRAPH) ? "eluate" : "liquor";
-                unnamedLiquors.put(name + " of step " + step.number(), left);
+            if (liquors.keep(step, left, isLiquid(left))) {
+                leaveUnlabelled(step, Layer.Phase.MOTHER_LIQUOR, left);
             }
             return;
         }

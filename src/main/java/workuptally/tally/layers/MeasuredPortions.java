@@ -183,6 +183,10 @@ final class MeasuredPortions {
                 .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
                 .map(Map.Entry::getKey)
                 .orElse(IngredientAccount.WATER);
+        double unknown = materials.unknownMillilitres(estimate);
+        if (unknown > 0 && (main.equals(IngredientAccount.WATER) || estimate.grams(IngredientAccount.WATER) == 0)) {
+            return withUnknown(estimate, unknown, grams);
+        }
         double others = estimate.totalGrams() - estimate.grams(main);
         if (grams > others) {
             double most = main.equals(IngredientAccount.WATER) ? Double.MAX_VALUE : put.getOrDefault(main, 0.0);
@@ -193,6 +197,18 @@ final class MeasuredPortions {
         }
         double factor = estimate.totalGrams() == 0 ? 1 : grams / estimate.totalGrams();
         return estimate.share(n -> factor);
+    }
+
+    /** Water of which a part is a solution of unknown mass: what was weighed beyond the known parts is water by its share of the volume. */
+    private Ingredients withUnknown(Ingredients estimate, double unknownMillilitres, double grams) {
+        Ingredients known = estimate.without(IngredientAccount.WATER, Double.MAX_VALUE);
+        double waterMillilitres = Optional.ofNullable(estimate.parts().get(IngredientAccount.WATER))
+                .map(Ingredients.Part::millilitres)
+                .orElse(0.0);
+        double left = Math.max(0, grams - known.totalGrams());
+        double water = left * waterMillilitres / (waterMillilitres + unknownMillilitres);
+        return known.plus(liquid(IngredientAccount.WATER, water))
+                .plus(Ingredients.of(LayerFlow.UNSTATED, left - water, 0));
     }
 
     private Ingredients liquid(String name, double grams) {

@@ -54,7 +54,9 @@ final class LabelHazards {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         List<String> names = new ArrayList<>();
         grams.forEach((name, mass) -> {
-            boolean ours = name.equals(LayerFlow.UNSTATED) || name.equals(IngredientAccount.REACTANTS);
+            boolean ours = name.equals(LayerFlow.UNSTATED)
+                    || name.equals(IngredientAccount.REACTANTS)
+                    || SubstanceName.same(name, IngredientAccount.WATER);
             if (100 * mass >= NAMED_FROM_PERCENT * total && !ours && !isOwn(run, name) && !isHeld(run, name)) {
                 names.add(name);
             }
@@ -111,6 +113,29 @@ final class LabelHazards {
         return salts;
     }
 
+    /**
+     * Oxidants and hydrides that no test has shown gone and no make-up of the portion names. How much is left, nobody measured: at most all
+     * of it.
+     */
+    static List<Present> notShownGone(RunReview run, String label, Map<String, Double> grams) {
+        return run.tally().evidence().meetings().in(label).stream()
+                .filter(present -> present.share() == Present.Share.MAIN && !present.persists())
+                .filter(present -> run.materials().stream()
+                        .anyMatch(m -> m.tested() && m.written().equals(present.name())))
+                .filter(present -> grams.keySet().stream().noneMatch(present::isNamed))
+                .toList();
+    }
+
+    /** Most of a material in a portion, mass %: all that was charged of it; 100 where that is not known. */
+    private static double mostPercent(RunReview run, Present present, double totalGrams) {
+        return run.tally().amounts().stream()
+                .filter(a -> a.charge().material().equals(present.name()))
+                .flatMap(a -> a.massGrams().stream())
+                .mapToDouble(mass -> totalGrams > 0 ? Math.min(100, 100 * mass.value() / totalGrams) : 100)
+                .findFirst()
+                .orElse(100);
+    }
+
     private static boolean isFirstWater(RunReview run, String label) {
         return run.tally().run().orderedSteps().stream()
                 .filter(step -> !step.given().aqueous().isEmpty())
@@ -130,6 +155,9 @@ final class LabelHazards {
         run.hazards().stream().filter(n -> n.isOfPortion(label)).forEach(notes::add);
         Map<String, Double> percents = new LinkedHashMap<>();
         saltsOfFirstWater(run, label, grams).forEach((salt, percent) -> percents.put(salt.mainName(), percent));
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        notShownGone(run, label, grams)
+                .forEach(present -> percents.merge(present.listedName(), mostPercent(run, present, total), Math::max));
         MixtureStatements.upTo(percents, run.hazards()).ifPresent(notes::add);
         return notes;
     }

@@ -16,6 +16,7 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Container;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
@@ -76,6 +77,9 @@ public record LabelText(String name, String contents, String hazards, String def
         List<HazardNote> ofPortion = LabelHazards.ofPortion(run, layer.label(), grams);
         StringJoiner contents = new StringJoiner("; ");
         openStops(run, layer.label()).forEach(contents::add);
+        if (layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isEmpty() && isQuenchOpen(run)) {
+            contents.add("QUENCH NOT SHOWN");
+        }
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
         boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
         if (solid) {
@@ -89,7 +93,7 @@ public record LabelText(String name, String contents, String hazards, String def
                             ? "contents: " + TO_FILL + TO_FILL
                             : parts(grams, numbers));
         }
-        Set<String> mayHold = mayHold(run, layer.label(), grams);
+        Set<String> mayHold = mayHold(run, layer.label(), grams, contents.toString());
         if (!mayHold.isEmpty()) {
             contents.add("may hold " + String.join(", ", mayHold));
         }
@@ -131,8 +135,16 @@ public record LabelText(String name, String contents, String hazards, String def
                 .toList();
     }
 
+    /** True where no test shows yet that what was to be destroyed is gone: it may be in any layer but what boiled over. */
+    private static boolean isQuenchOpen(RunReview run) {
+        return run.findings().stream()
+                .anyMatch(f -> f.code() == FindingCode.QUENCH_NOT_SHOWN
+                        || f.code() == FindingCode.QUENCH_NOT_ENTERED
+                        || f.code() == FindingCode.QUENCH_TEST_POSITIVE);
+    }
+
     /** Products, and what follows the layers until it is destroyed; without what the make-up names. */
-    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
+    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams, String said) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
@@ -144,6 +156,9 @@ public record LabelText(String name, String contents, String hazards, String def
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
+        LabelHazards.notShownGone(run, label, grams).stream()
+                .filter(present -> !said.contains(present.name()))
+                .forEach(present -> names.add(present.dissolvedName() + " (not shown gone)"));
         if (LabelHazards.holdsMagnesiumSalts(run, label)) {
             names.add("magnesium salts");
         }
