@@ -32,8 +32,8 @@ import workuptally.book.tables.LotRows;
 import workuptally.book.tables.NmrAssayRows;
 import workuptally.book.tables.ProductRows;
 import workuptally.book.tables.RegisterRows;
+import workuptally.book.tables.RunAssembly;
 import workuptally.book.tables.RunIndex;
-import workuptally.book.tables.RunParts;
 import workuptally.book.tables.RunRows;
 import workuptally.book.tables.StepRows;
 import workuptally.book.tables.TableRows;
@@ -137,7 +137,7 @@ final class BookAssembly {
         if (marks.decideMore()) {
             return new BookAssembly(source, aliases, layouts, marks.learnt(), reference).read(headingsFile);
         }
-        List<Run> built = runs.all().stream().map(RunParts::build).toList();
+        List<Run> built = runs.all().stream().map(RunAssembly::build).toList();
         reportMissing(missing, built);
         reportNoRuns();
         nameOtherSheets();

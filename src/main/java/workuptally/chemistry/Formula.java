@@ -43,6 +43,15 @@ public final class Formula {
         return new FormulaReader(text).read();
     }
 
+    /** What a cell for a formula holds; empty for a blank one, and for one that cannot be read. */
+    public static Optional<Formula> in(String text) {
+        try {
+            return text.isBlank() ? Optional.empty() : Optional.of(parse(text));
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+
     /** Number of each element or nuclide by symbol, in Hill order: carbon, hydrogen, then by the alphabet. */
     public Map<String, Double> composition() {
         return composition;

@@ -20,8 +20,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.model.Book;
+import workuptally.report.explain.ExplainedRun;
 import workuptally.report.explain.Explanation;
-import workuptally.report.explain.Explanations;
 import workuptally.report.explain.FigureKind;
 import workuptally.tally.amounts.NotComputed;
 
@@ -72,14 +72,14 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private void print(RunReview chosen, double coverageFactor, PrintWriter out) {
-        Explanations explanations = new Explanations(coverageFactor);
+        ExplainedRun explanations = new ExplainedRun(coverageFactor);
         List<Explanation> figures =
                 figure.map(word -> explanations.of(chosen, word)).orElseGet(() -> explanations.of(chosen));
         if (figures.isEmpty()
-                && figure.filter(word -> !Explanations.isKind(word)).isPresent()) {
+                && figure.filter(word -> !ExplainedRun.isKind(word)).isPresent()) {
             throw unknownFigure();
         }
-        out.println((chosen.id() + "  " + chosen.tally().run().reaction()).stripTrailing());
+        out.println((chosen.id() + "  " + chosen.tally().run().head().reaction()).stripTrailing());
         out.println();
         ExplanationScreen screen = new ExplanationScreen(out);
         figures.forEach(screen::print);

@@ -73,15 +73,15 @@ final class PeriodSummary {
                                 kilograms(w.massGrams()),
                                 w.withoutMass() == 0 ? "" : Integer.toString(w.withoutMass())))
                         .toList());
-        if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
-            out.println("No run of the " + review.earlier().size() + " periods before, from "
-                    + review.earlier().get(0).span().from() + " on, stands in these books.");
+        if (review.before().earlier().stream().allMatch(e -> e.runs() == 0)) {
+            out.println("No run of the " + review.before().earlier().size() + " periods before, from "
+                    + review.before().earlier().get(0).span().from() + " on, stands in these books.");
             out.println();
             return;
         }
         table(
                 List.of("Before, from", "to", "Runs", "Solvents in (kg)", "To re-use (%)", "PMI"),
-                review.earlier().stream().map(this::earlier).toList());
+                review.before().earlier().stream().map(this::earlier).toList());
     }
 
     private List<String> earlier(PeriodReview.Earlier earlier) {

@@ -14,8 +14,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.reference.Reference;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.KnownTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.ReferenceTable;
 import workuptally.reference.tables.Source;
 
@@ -99,7 +99,7 @@ final class ReferenceCommand implements Callable<Integer> {
     private static void block(List<String> columns, List<String> row, PrintWriter out) {
         out.println(row.get(0));
         for (int i = 1; i < row.size(); i++) {
-            if (!row.get(i).equals(Cells.NONE)) {
+            if (!row.get(i).equals(ReferenceCells.NONE)) {
                 Wrapped.lines(row.get(i), "  " + columns.get(i) + ": ", "    ").forEach(out::println);
             }
         }

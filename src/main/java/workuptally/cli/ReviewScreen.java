@@ -78,7 +78,7 @@ final class ReviewScreen {
         List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers(wording.mark()), MOST_ACTIONS);
         out.println(
                 actions.isEmpty()
-                        ? "Nothing to do first: no stop or hold"
+                        ? UrgentAction.nothingFirst(review)
                         : "To do, the gravest first (grams of product at stake)");
         for (UrgentAction action : actions) {
             String start = INDENT
@@ -185,14 +185,18 @@ final class ReviewScreen {
         line(INDENT + (totals.isSolventLeast() ? "at least " : "")
                 + rounding.toDecimalsThatShow(totals.solventInLitres(), 2) + " L, "
                 + rounding.toDecimalsThatShow(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
-                + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
-                + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
+                + (review.recordsWorkup() ? whereabouts(totals) : "what became of it is not recorded"));
         if (purification > 0) {
             line(INDENT + "+ " + new ReadableNumbers(wording.mark()).mass(purification)
                     + " in purifications, which none of these figures counts");
         }
         out.println();
+    }
+
+    private String whereabouts(PeriodTotals totals) {
+        return rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
+                + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
+                + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found";
     }
 
     private String percent(OptionalDouble percent) {

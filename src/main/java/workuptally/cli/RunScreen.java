@@ -41,7 +41,7 @@ final class RunScreen {
     void print(double coverageFactor, Rounding rounding) {
         Run own = run.tally().run();
         String status = own.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String title = (run.id() + "  " + own.reaction()).strip() + ", " + status;
+        String title = (run.id() + "  " + own.head().reaction()).strip() + ", " + status;
         List<String> lines = Wrapped.lines(title, "", "  ");
         lines.forEach(out::println);
         out.println("-".repeat(lines.stream().mapToInt(String::length).max().orElse(1)));

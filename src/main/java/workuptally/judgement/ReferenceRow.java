@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.reference.Reference;
@@ -24,68 +25,80 @@ final class ReferenceRow {
     private ReferenceRow() {}
 
     static BasisRow of(Cited row, Reference reference) {
+        return ofSubstance(row, reference)
+                .or(() -> ofRule(row, reference))
+                .orElseGet(() -> line(row.table() + " " + row.key(), "row used", "", row.sources(), row, reference));
+    }
+
+    private static Optional<BasisRow> ofSubstance(Cited row, Reference reference) {
         if (row instanceof Solvent solvent) {
-            return line(
+            return Optional.of(line(
                     "density of " + solvent.name(),
                     number(OptionalDouble.of(solvent.density().gramsPerMillilitre())),
                     "g/mL at 20 °C",
                     solvent.density().sources(),
                     row,
-                    reference);
+                    reference));
         }
         if (row instanceof Liquid liquid) {
-            return line(
+            return Optional.of(line(
                     "density of " + liquid.name(),
                     number(OptionalDouble.of(liquid.densityGramsPerMillilitre())),
                     String.format(Locale.ROOT, "g/mL at %.0f °C", liquid.celsius()),
                     liquid.sources(),
                     row,
-                    reference);
+                    reference));
         }
         if (row instanceof Wash wash) {
-            return line(
+            return Optional.of(line(
                     "density of " + wash.name(),
-                    number(wash.densityGramsPerMillilitre()),
+                    number(wash.concentration().densityGramsPerMillilitre()),
                     "g/mL at 20 °C",
                     wash.sources(),
                     row,
-                    reference);
+                    reference));
         }
         if (row instanceof MaterialRow material) {
-            return line(
+            return Optional.of(line(
                     "classes of " + material.names().name(),
                     String.join(", ", material.behaviour().classes()),
                     "",
                     material.sources(),
                     row,
-                    reference);
+                    reference));
         }
         if (row instanceof DryingAgent agent) {
-            return line(
+            return Optional.of(line(
                     "water that " + agent.name() + " binds, up to "
                             + agent.uptake().hydrate() + "; not with " + agent.avoidWith(),
                     plain(agent.uptake().theoreticalGramsPerGram()),
                     "g/g",
                     agent.sources(),
                     row,
-                    reference);
+                    reference));
         }
+        return Optional.empty();
+    }
+
+    private static Optional<BasisRow> ofRule(Cited row, Reference reference) {
         if (row instanceof BenchRule rule) {
-            return line(
+            return Optional.of(line(
                     "bench rule: " + rule.name() + ", " + rule.meaning(),
                     plain(rule.value()),
                     rule.unit(),
                     rule.sources(),
                     row,
-                    reference);
+                    reference));
         }
         if (row instanceof StreamRule rule) {
-            return line("rule for streams: " + rule.key(), rule.stream(), "", rule.sources(), row, reference);
+            return Optional.of(
+                    line("rule for streams: " + rule.key(), rule.stream(), "", rule.sources(), row, reference));
         }
         if (row instanceof WasteStream stream) {
-            return line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference);
+            return Optional.of(
+                    line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference));
         }
-        return line(row.table() + " " + row.key(), "row used", "", row.sources(), row, reference);
+        return Optional.empty();
     }
 
     private static BasisRow line(

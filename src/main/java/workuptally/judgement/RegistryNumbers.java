@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Formula;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.material.Material;
 import workuptally.material.Part;
@@ -63,12 +63,10 @@ final class RegistryNumbers {
         if (formula.isBlank() || substance.formula().isEmpty()) {
             return true;
         }
-        try {
-            return substances
-                    .formula(formula)
-                    .sameComposition(substances.formula(substance.formula().get()));
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        Optional<Formula> listed = substances.formulaIn(substance.formula().get());
+        return substances
+                .formulaIn(formula)
+                .filter(f -> listed.filter(f::sameComposition).isPresent())
+                .isPresent();
     }
 }

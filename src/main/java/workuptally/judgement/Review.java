@@ -9,6 +9,7 @@ import workuptally.judgement.measurements.WeekTest;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Run;
 import workuptally.tally.series.SeriesTally;
 
 /**
@@ -45,6 +46,14 @@ public record Review(
         series = List.copyOf(series);
         nextTests = List.copyOf(nextTests);
         registryNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(registryNumbers));
+    }
+
+    /** Whether any run that was made tells a step or a layer: where none does, nobody can say what became of product or solvent. */
+    public boolean recordsWorkup() {
+        return runs.stream()
+                .map(RunReview::tally)
+                .anyMatch(t -> t.run().status() != Run.Status.PLANNED
+                        && (t.run().recordsWorkup() || !t.layers().isEmpty()));
     }
 
     /** A review without containers and series. */

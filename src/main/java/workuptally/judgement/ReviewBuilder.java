@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
-import workuptally.judgement.containers.ContainerReviews;
+import workuptally.judgement.containers.ContainerReviewing;
+import workuptally.judgement.layers.LayerDeciding;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.judgement.layers.LayerDecisions;
 import workuptally.judgement.layers.SettledByHand;
 import workuptally.judgement.measurements.OpenLayers;
-import workuptally.judgement.measurements.WeekTests;
+import workuptally.judgement.measurements.WeekTestChoice;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
@@ -35,7 +35,7 @@ import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Experience;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.suspects.RunSuspects;
-import workuptally.tally.suspects.Suspects;
+import workuptally.tally.suspects.SuspectAccount;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
@@ -74,18 +74,18 @@ public final class ReviewBuilder {
         List<RunTally> tallies = tallies(book, substances, experience, progress);
         List<Finding> first = new ArrayList<>(book.findings());
         first.addAll(ofRuns(book, tallies, substances));
-        Suspects suspects = new Suspects(book, substances);
+        SuspectAccount suspects = new SuspectAccount(book, substances);
         List<RunSuspects> suspected = tallies.parallelStream().map(suspects::of).toList();
         for (BookRule rule : Rules.ofBook(substances)) {
             first.addAll(rule.judge(book, tallies));
         }
         SubjectsOfBook subjects = new SubjectsOfBook(book);
         List<Finding> before = subjects.named(first);
-        List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
+        List<ContainerReview> containers = new ContainerReviewing(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
         List<List<LayerDecision>> decided = decided(
                 tallies,
-                new LayerDecisions(
+                new LayerDeciding(
                         book, containers, materialsByRun, () -> substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE)),
                 byRun(before));
         List<Finding> held = new ArrayList<>(before);
@@ -103,7 +103,7 @@ public final class ReviewBuilder {
                 .map(finding -> SettledByHand.lowered(book.corrections(), finding))
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        RunReviews runs = new RunReviews(book, substances, byRun(ordered), decisions, materialsByRun);
+        RunReviewing runs = new RunReviewing(book, substances, byRun(ordered), decisions, materialsByRun);
         List<OpenLayers> asked = runs.asked(tallies);
         return new Review(
                 book,
@@ -112,17 +112,17 @@ public final class ReviewBuilder {
                         book.limits().value(Limit.COVERAGE_FACTOR),
                         tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
                 ordered,
-                new BasisRows(book, substances, tallies).list(),
+                new BasisAccount(book, substances, tallies).list(),
                 toolVersion,
                 containers,
                 new SeriesAccount(book, tallies, substances).list(),
                 RegistryNumbers.of(substances, tallies, containers),
-                WeekTests.of(asked, MOST_TESTS));
+                WeekTestChoice.of(asked, MOST_TESTS));
     }
 
     /** The decisions about the layers of each run, in order of the runs. */
     private static List<List<LayerDecision>> decided(
-            List<RunTally> tallies, LayerDecisions decisions, Map<String, List<Finding>> findings) {
+            List<RunTally> tallies, LayerDeciding decisions, Map<String, List<Finding>> findings) {
         return tallies.parallelStream()
                 .map(t -> decisions.of(t, findings.getOrDefault(t.run().id(), List.of())))
                 .toList();

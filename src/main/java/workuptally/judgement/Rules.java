@@ -12,9 +12,11 @@ import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.IsolatedAsIon;
+import workuptally.judgement.rules.balance.LotsAboveTheory;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.NoteAgainstFigure;
 import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
@@ -53,7 +55,7 @@ import workuptally.judgement.rules.containers.ProposalHeldByLayer;
 import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
-import workuptally.judgement.rules.containers.ProposalOfCake;
+import workuptally.judgement.rules.containers.ProposalOfSolid;
 import workuptally.judgement.rules.containers.ProposalOverfills;
 import workuptally.judgement.rules.containers.TransferMadeInWrongStream;
 import workuptally.judgement.rules.containers.TransferOfWhatIsElsewhere;
@@ -88,6 +90,7 @@ import workuptally.judgement.rules.quench.ConcentratedWithCare;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
+import workuptally.judgement.rules.quench.NeutralisationShort;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotEntered;
 import workuptally.judgement.rules.quench.QuenchNotShown;
@@ -106,7 +109,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
-                new FormulaDoubtful(substances),
+                new FormulaDoubtful(),
                 new FormContradictsName(substances.reference()),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
@@ -116,6 +119,7 @@ public final class Rules {
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
                 new FunnelTooFull(),
+                new NeutralisationShort(substances),
                 new WashTooSmall(),
                 new StepAmountMissing(),
                 new ExtractionUndivided(substances),
@@ -158,6 +162,7 @@ public final class Rules {
                 new CakeLighterThanAgent(substances),
                 new ProductOnCake(substances),
                 new WetCrude(substances),
+                new LotsAboveTheory(),
                 new PurificationGains(),
                 new PurificationOpen(substances),
                 new NotAtConstantMass(substances),
@@ -166,6 +171,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(substances),
@@ -199,7 +205,7 @@ public final class Rules {
                 new DaysThatCannotBe(),
                 new ContainerIncompatible(),
                 new TransferMadeInWrongStream(),
-                new ProposalOfCake(),
+                new ProposalOfSolid(),
                 new TransferOfWhatIsElsewhere(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),

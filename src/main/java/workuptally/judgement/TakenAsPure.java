@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.SubstanceName;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 
@@ -28,7 +28,7 @@ final class TakenAsPure {
             for (ChargeAmount amount : run.amounts()) {
                 if (isTakenAsPure(amount)) {
                     String material = amount.charge().material();
-                    materials.putIfAbsent(material.toLowerCase(Locale.ROOT), material);
+                    materials.putIfAbsent(SubstanceName.key(material), material);
                     charges++;
                 }
             }

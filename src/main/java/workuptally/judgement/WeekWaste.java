@@ -30,8 +30,8 @@ public record WeekWaste(LocalDate monday, int runs, List<StreamTotal> streams) {
         Map<LocalDate, List<RunShare>> byWeek = new TreeMap<>();
         for (RunReview run : review.runs()) {
             Run entry = run.tally().run();
-            if (entry.status() != Run.Status.PLANNED && entry.date().isPresent()) {
-                LocalDate monday = entry.date().get().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+            if (entry.status() != Run.Status.PLANNED && entry.head().date().isPresent()) {
+                LocalDate monday = entry.head().date().get().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
                 byWeek.computeIfAbsent(monday, m -> new ArrayList<>())
                         .add(RunShare.of(run.tally(), review.book().limits()));
             }

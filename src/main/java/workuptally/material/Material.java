@@ -130,9 +130,8 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
 
     /** Strength of the main part in water, mass per cent; empty in another solvent and where it is not known. */
     public OptionalDouble massPercentInWater() {
-        boolean otherSolvent =
-                carrier().flatMap(Part::substance).filter(s -> !s.isWater()).isPresent()
-                        || parts.stream().filter(part -> !part.carrier()).count() > 1;
+        boolean otherSolvent = carrier().filter(part -> !part.isWater()).isPresent()
+                || parts.stream().filter(part -> !part.carrier()).count() > 1;
         return otherSolvent ? OptionalDouble.empty() : main().massPercent();
     }
 }

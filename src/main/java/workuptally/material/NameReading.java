@@ -21,15 +21,17 @@ final class NameReading {
 
     private final Reference reference;
     private final SubstanceIndex index;
-    private final NameWords words;
+    private final NameWordSearch words;
     private final PartMaker maker;
     private final Adducts adducts;
+    private final OneSubstance oneSubstance;
     private final SolutionParts solutions;
 
     NameReading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
-        this.words = new NameWords(reference.nameWords());
+        this.words = new NameWordSearch(reference.nameWords());
+        this.oneSubstance = new OneSubstance(index, words);
         this.maker = new PartMaker(reference);
         this.solutions = new SolutionParts(reference, index, maker);
         this.adducts = new Adducts(reference.nameWords().stream()
@@ -103,10 +105,7 @@ final class NameReading {
             }
         }
         SubstanceIndex.Answer answer = index.find(q.rest());
-        Optional<Substance> only = answer.only()
-                .or(() -> ofGiven(answer, given))
-                .or(() -> onSupport(q))
-                .or(() -> synonyms(q));
+        Optional<Substance> only = oneSubstance.of(q, answer, given);
         if (only.isPresent()) {
             return Optional.of(of(q, only.get(), depth));
         }
@@ -128,41 +127,6 @@ final class NameReading {
                                 || !s.solute().get().name().equals(wash.solute().orElse("")))
                         .isEmpty())
                 .filter(wash -> index.find(name).substances().isEmpty());
-    }
-
-    /** A catalyst whose support is written in other words than the tables use, {@code Pd on carbon}. */
-    private Optional<Substance> onSupport(Qualifiers q) {
-        Optional<Form> support = q.form().filter(f -> f.kind() == Form.Kind.SUPPORTED);
-        return support.flatMap(form -> words.spellingsOf(form.of()).stream()
-                .flatMap(spelling -> index.find(q.rest() + spelling).only().stream())
-                .findFirst());
-    }
-
-    /** A name with a second one behind it in brackets, {@code tetrahydrofuran (THF)}: what both can mean. */
-    private Optional<Substance> synonyms(Qualifiers q) {
-        int open = q.rest().lastIndexOf('(');
-        if (open <= 0 || !q.rest().endsWith(")")) {
-            return Optional.empty();
-        }
-        List<Substance> outside =
-                index.find(q.rest().substring(0, open).strip()).substances();
-        List<Substance> inside = index.find(
-                        q.rest().substring(open + 1, q.rest().length() - 1).strip())
-                .substances();
-        List<Substance> both = outside.stream().filter(inside::contains).toList();
-        return both.size() == 1 ? Optional.of(both.get(0)) : Optional.empty();
-    }
-
-    private static Optional<Substance> ofGiven(SubstanceIndex.Answer answer, Optional<Formula> given) {
-        List<Substance> fitting = given.isEmpty()
-                ? List.of()
-                : answer.substances().stream()
-                        .filter(s -> s.formula()
-                                .flatMap(SubstanceIndex::formula)
-                                .filter(f -> f.sameComposition(given.get()))
-                                .isPresent())
-                        .toList();
-        return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
     private List<Part> of(Qualifiers q, Substance substance, int depth) {
@@ -219,23 +183,53 @@ final class NameReading {
                         .orElse(List.of());
     }
 
-    /** What stands before the last "in" is dissolved in what stands behind it. */
+    /** What stands before the last "in" is dissolved in what stands behind it; so is what stands before a comma and a solvent. */
     private Optional<List<Part>> carried(Qualifiers q, Optional<Formula> given, int depth) {
         int in = q.rest().lastIndexOf(IN);
         if (in <= 0) {
-            return Optional.empty();
+            return besideComma(q, given, depth);
         }
-        Optional<Parsed> right = read(q.rest().substring(in + IN.length()), Optional.empty(), depth + 1)
-                .filter(Parsed::isLiquid);
-        if (right.isEmpty()) {
-            return Optional.empty();
-        }
+        String liquid = q.rest().substring(in + IN.length());
+        Optional<Parsed> right = read(liquid, Optional.empty(), depth + 1).filter(Parsed::isLiquid);
         String name = q.rest().substring(0, in).strip();
         Optional<Parsed> left = read(name, given, depth + 1);
+        if (right.isEmpty()) {
+            return left.flatMap(known -> inUnlisted(known, q, liquid.strip()));
+        }
         Optional<Strength> strength = q.strength()
                 .or(() -> left.flatMap(Parsed::strength))
                 .or(() -> right.get().strength());
         return solutions.dissolved(name, left, right.get(), given, new Around(strength, q.form(), false, false));
+    }
+
+    /** A listed material in something that no table has: what it is stands, the rest is asked about. */
+    private Optional<List<Part>> inUnlisted(Parsed known, Qualifiers q, String liquid) {
+        Part main = known.parts().get(0);
+        return main.substance().filter(s -> known.parts().size() == 1).map(substance -> {
+            Around around =
+                    new Around(q.strength().or(known::strength), q.form().or(main::form), false, false);
+            return List.of(
+                    maker.listed(main.written(), substance, around),
+                    maker.unlisted(liquid, Optional.empty(), List.of(), Around.CARRIER));
+        });
+    }
+
+    /** {@code nBuLi, hexanes}: a listed reagent that is no liquid by itself, a comma, and its solvent. */
+    private Optional<List<Part>> besideComma(Qualifiers q, Optional<Formula> given, int depth) {
+        int comma = q.rest().lastIndexOf(", ");
+        if (comma <= 0) {
+            return Optional.empty();
+        }
+        String name = q.rest().substring(0, comma).strip();
+        Optional<Parsed> left = read(name, given, depth + 1)
+                .filter(Parsed::isListed)
+                .filter(parsed -> parsed.parts().size() == 1 && !parsed.isLiquid());
+        Optional<Parsed> right = left.isEmpty()
+                ? Optional.empty()
+                : read(q.rest().substring(comma + 1).strip(), Optional.empty(), depth + 1)
+                        .filter(Parsed::isLiquid);
+        return right.flatMap(liquid -> solutions.dissolved(
+                name, left, liquid, given, new Around(q.strength().or(left.get()::strength), q.form(), false, false)));
     }
 
     /** Several materials: a mixture of solvents with its ratio, a solute and its solvent, or things put together. */
@@ -301,7 +295,8 @@ final class NameReading {
         if (dot <= 0 || dot == q.rest().length() - 1) {
             return Optional.empty();
         }
-        Optional<Form> form = adducts.form(q.rest().substring(dot + 1));
+        Optional<Form> form = adducts.form(q.rest().substring(dot + 1))
+                .filter(f -> f.kind() != Form.Kind.ADDUCT || !actsItself(f.of()));
         Optional<Substance> core = form.flatMap(f -> read(q.rest().substring(0, dot), Optional.empty(), depth + 1))
                 .map(parsed -> parsed.parts().get(0))
                 .flatMap(Part::substance);
@@ -315,6 +310,16 @@ final class NameReading {
             index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
         }
         return Optional.of(parts);
+    }
+
+    /** Hydrogen peroxide, hydrogen fluoride or borane on a carrier is no form of the carrier; a solvent of crystallisation is. */
+    private boolean actsItself(String partner) {
+        return index.find(partner)
+                .only()
+                .filter(s -> s.solvent().isEmpty() && s.liquid().isEmpty())
+                .flatMap(Substance::row)
+                .flatMap(row -> row.behaviour().quenchTest())
+                .isPresent();
     }
 
     /** A name that is a formula of its own, or a formula given beside it. */

@@ -70,13 +70,15 @@ public record Part(
 
     /** Mass per cent, by its figure or by the tables; empty where it is not known. */
     public OptionalDouble massPercent() {
-        OptionalDouble listed = solution.map(Wash::massPercent).orElse(OptionalDouble.empty());
+        OptionalDouble listed =
+                solution.map(w -> w.concentration().massPercent()).orElse(OptionalDouble.empty());
         return listed.isPresent() ? listed : figure(Kind.MASS_PERCENT);
     }
 
     /** mol/L, by its figure or by the tables; empty where it is not known. */
     public OptionalDouble molesPerLitre() {
-        OptionalDouble listed = solution.map(Wash::molarityMolesPerLitre).orElse(OptionalDouble.empty());
+        OptionalDouble listed =
+                solution.map(w -> w.concentration().molarityMolesPerLitre()).orElse(OptionalDouble.empty());
         OptionalDouble typed = figure(Kind.MOLES_PER_LITRE);
         return listed.isPresent() ? listed : typed.isPresent() ? typed : ofEquivalents();
     }
@@ -96,7 +98,7 @@ public record Part(
 
     /** Protons it gives to strong base, mol/mol; empty where no row says so. */
     public OptionalDouble acidMolesPerMole() {
-        OptionalDouble ofSolute = ofSolute(Solute::acidMolesPerMole);
+        OptionalDouble ofSolute = ofSolute(s -> s.acidBase().acidMolesPerMole());
         return ofSolute.isPresent()
                 ? ofSolute
                 : row().map(r -> r.behaviour().acidMolesPerMole()).orElse(OptionalDouble.empty());
@@ -104,7 +106,7 @@ public record Part(
 
     /** Protons it takes from strong acid, mol/mol; empty where no row says so. */
     public OptionalDouble baseMolesPerMole() {
-        OptionalDouble ofSolute = ofSolute(Solute::baseMolesPerMole);
+        OptionalDouble ofSolute = ofSolute(s -> s.acidBase().baseMolesPerMole());
         return ofSolute.isPresent()
                 ? ofSolute
                 : row().map(r -> r.behaviour().baseMolesPerMole()).orElse(OptionalDouble.empty());

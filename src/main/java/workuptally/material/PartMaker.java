@@ -191,8 +191,14 @@ final class PartMaker {
         List<String> classes =
                 new ArrayList<>(substance.hazard().map(Hazard::materialClasses).orElse(List.of()));
         if (classes.isEmpty()) {
-            substance.solute().filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add(MaterialClass.ACID));
-            substance.solute().filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add(MaterialClass.BASE));
+            substance
+                    .solute()
+                    .filter(s -> s.acidBase().acidMolesPerMole() > 0)
+                    .ifPresent(s -> classes.add(MaterialClass.ACID));
+            substance
+                    .solute()
+                    .filter(s -> s.acidBase().baseMolesPerMole() > 0)
+                    .ifPresent(s -> classes.add(MaterialClass.BASE));
         }
         Optional<Solvent> solvent = substance.solvent().filter(s -> !substance.isWater());
         if (solvent.isPresent() && !classes.contains(MaterialClass.ORGANIC)) {
@@ -202,7 +208,8 @@ final class PartMaker {
     }
 
     private static OptionalDouble massPercent(Around around, Optional<Wash> solution) {
-        OptionalDouble listed = solution.map(Wash::massPercent).orElse(OptionalDouble.empty());
+        OptionalDouble listed =
+                solution.map(w -> w.concentration().massPercent()).orElse(OptionalDouble.empty());
         if (listed.isPresent()) {
             return listed;
         }
@@ -215,7 +222,8 @@ final class PartMaker {
     }
 
     private static OptionalDouble molesPerLitre(Around around, Optional<Wash> solution) {
-        OptionalDouble listed = solution.map(Wash::molarityMolesPerLitre).orElse(OptionalDouble.empty());
+        OptionalDouble listed =
+                solution.map(w -> w.concentration().molarityMolesPerLitre()).orElse(OptionalDouble.empty());
         return listed.isPresent()
                 ? listed
                 : around.strength()

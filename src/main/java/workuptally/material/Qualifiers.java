@@ -16,7 +16,7 @@ final class Qualifiers {
     private static final String OPENING = "([";
     private static final String CLOSING = ")]";
 
-    private final NameWords words;
+    private final NameWordSearch words;
     private String rest;
     private Optional<Strength> strength = Optional.empty();
     private Optional<Form> form = Optional.empty();
@@ -25,7 +25,7 @@ final class Qualifiers {
     private boolean aqueous;
     private boolean recovered;
 
-    Qualifiers(String text, NameWords words) {
+    Qualifiers(String text, NameWordSearch words) {
         this.rest = text;
         this.words = words;
     }

@@ -58,7 +58,7 @@ final class SubstanceIndex {
     }
 
     SubstanceIndex(Reference reference) {
-        NameWords words = new NameWords(reference.nameWords());
+        NameWordSearch words = new NameWordSearch(reference.nameWords());
         Map<String, Substance> withoutWater = new LinkedHashMap<>();
         SubstanceRows.All all = SubstanceRows.of(reference);
         for (SubstanceRows rows : all.rows()) {
@@ -88,7 +88,7 @@ final class SubstanceIndex {
 
     /** A name that tells a strength, {@code conc. HCl}: read as a solution, not as the substance. */
     private static boolean meansSolution(
-            String name, Substance substance, Collection<String> names, NameWords words, Reference reference) {
+            String name, Substance substance, Collection<String> names, NameWordSearch words, Reference reference) {
         Optional<Solute> own = substance.solute();
         boolean wash = own.isPresent()
                 && reference

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * @param replicates number of repeats behind the stated uncertainty; blank = taken as well known
  * @param aliquotMillilitres aliquot taken, mL
  * @param residueMilligrams dry residue of the aliquot, mg
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Assay(
@@ -34,7 +34,7 @@ public record Assay(
         Field replicates,
         Field aliquotMillilitres,
         Field residueMilligrams,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** Stands between the labels of a composite sample. */
     public static final String TOGETHER = " + ";
@@ -47,6 +47,11 @@ public record Assay(
     /** True for one analysis of aliquots of several layers. */
     public boolean isComposite() {
         return sample.contains(TOGETHER);
+    }
+
+    /** True where it tells of a substance of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(substance, name);
     }
 
     /** Methods of analysis. */

@@ -53,6 +53,11 @@ public record Charge(
                 row);
     }
 
+    /** True for the charge of a material of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(material, name);
+    }
+
     /** How far the row of a charge was read. */
     public enum Reading {
         /** As a whole. */
@@ -95,7 +100,12 @@ public record Charge(
             Field titreUncertaintyPercent,
             Optional<LocalDate> titreDate,
             Field densityGramsPerMillilitre,
-            String supplierLot) {}
+            String supplierLot) {
+        /** True where by its assay less than half of it is what it is named for, as of bleach or peroxide from the bottle. */
+        public boolean isDilute() {
+            return assayPercent.entered().filter(a -> a.value() < 50).isPresent();
+        }
+    }
 
     /** What a charge is for. */
     public enum Role {

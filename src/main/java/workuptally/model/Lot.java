@@ -12,15 +12,12 @@ import java.util.Optional;
  * @param stage crude, crop or purified, if readable
  * @param from labels of layers or lots it came from; empty if not stated
  * @param vessel vessel
- * @param grossGrams vessel and contents, g
- * @param tareGrams vessel alone, g
- * @param netGrams net mass typed instead, g
+ * @param weighing how it was weighed
  * @param assayPercent assay, % w/w; {@code BELOW} is an upper limit
  * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
  * @param identity what is entered as evidence of identity
- * @param secondWeighingGrams gross of a second weighing, g
  * @param statedYieldPercent yield as the chemist typed it, %; only compared
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Lot(
@@ -29,15 +26,12 @@ public record Lot(
         Optional<Stage> stage,
         List<String> from,
         String vessel,
-        Field grossGrams,
-        Field tareGrams,
-        Field netGrams,
+        Weighing weighing,
         Field assayPercent,
         Field relativeStandardUncertaintyPercent,
         LotIdentity identity,
-        Field secondWeighingGrams,
         Field statedYieldPercent,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** Copies the list. */
     public Lot {
@@ -52,13 +46,10 @@ public record Lot(
                 first.stage,
                 first.from,
                 first.vessel,
-                first.grossGrams,
-                first.tareGrams,
-                first.netGrams,
+                first.weighing,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
                 identity,
-                first.secondWeighingGrams,
                 statedYieldPercent,
                 notes,
                 row);
@@ -72,16 +63,33 @@ public record Lot(
                 stage,
                 layers,
                 vessel,
-                grossGrams,
-                tareGrams,
-                netGrams,
+                weighing,
                 assayPercent,
                 relativeStandardUncertaintyPercent,
                 identity,
-                secondWeighingGrams,
                 statedYieldPercent,
                 notes,
                 row);
+    }
+
+    /** True for a lot of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product, name);
+    }
+
+    /**
+     * How a lot was weighed.
+     *
+     * @param grossGrams vessel and contents, g
+     * @param tareGrams vessel alone, g
+     * @param netGrams net mass typed instead, g
+     * @param secondGrossGrams gross of a second weighing, g
+     */
+    public record Weighing(Field grossGrams, Field tareGrams, Field netGrams, Field secondGrossGrams) {
+        /** Heading of the cell where the mass was entered. */
+        public String heading() {
+            return grossGrams.entered().isEmpty() && netGrams.entered().isPresent() ? "Net" : "Gross";
+        }
     }
 
     /** Stage of a lot. */

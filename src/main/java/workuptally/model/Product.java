@@ -2,6 +2,7 @@ package workuptally.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A wanted or tracked substance of a run.
@@ -13,11 +14,7 @@ import java.util.Optional;
  * @param coefficient stoichiometric coefficient; blank counts as 1 for a wanted product
  * @param skeleton units of each partner per molecule; empty = first substrate 1
  * @param plannedYieldPercent planned yield, %
- * @param character acid, base or neutral, if stated
- * @param pKa pKa (of the conjugate acid for a base)
- * @param partitionRatio P = c(organic)/c(water) of the neutral form
- * @param partitionSolvent solvent of P
- * @param logP octanol/water log P
+ * @param partitioning acid, base or neutral, and how it parts between water and a solvent
  * @param boilingPointCelsius normal boiling point, °C
  * @param formOf the product of the run that this is another form of (salt, base, hydrate or solvate), in the form isolated; empty for that
  *     one, and where there is one form only
@@ -31,11 +28,7 @@ public record Product(
         Field coefficient,
         List<SkeletonPart> skeleton,
         Field plannedYieldPercent,
-        Optional<Character> character,
-        Field pKa,
-        Field partitionRatio,
-        String partitionSolvent,
-        Field logP,
+        Partitioning partitioning,
         Field boilingPointCelsius,
         String formOf,
         RowPlace row) {
@@ -54,11 +47,7 @@ public record Product(
                 coefficient,
                 skeleton,
                 plannedYieldPercent,
-                character,
-                pKa,
-                partitionRatio,
-                partitionSolvent,
-                logP,
+                partitioning,
                 boilingPointCelsius,
                 isolated,
                 row);
@@ -66,14 +55,6 @@ public record Product(
 
     /** The same as the form isolated: wanted where one of its forms is, and with what only another form tells of the free substance. */
     public Product isolatedOf(List<Product> forms) {
-        Product knownInWater = forms.stream()
-                .filter(f -> character.isEmpty() && f.character.isPresent())
-                .findFirst()
-                .orElse(this);
-        Product known = forms.stream()
-                .filter(f -> partitionRatio.isBlank() && !f.partitionRatio.isBlank())
-                .findFirst()
-                .orElse(this);
         return new Product(
                 name,
                 wanted || forms.stream().anyMatch(Product::wanted),
@@ -82,20 +63,47 @@ public record Product(
                 coefficient,
                 skeleton,
                 plannedYieldPercent,
-                knownInWater.character,
-                pKa.isBlank() ? knownInWater.pKa : pKa,
-                known.partitionRatio,
-                known.partitionSolvent,
-                logP.isBlank()
-                        ? forms.stream()
-                                .map(Product::logP)
-                                .filter(l -> !l.isBlank())
-                                .findFirst()
-                                .orElse(logP)
-                        : logP,
+                partitioning.orOf(forms.stream().map(Product::partitioning).toList()),
                 boilingPointCelsius,
                 "",
                 row);
+    }
+
+    /** True for the product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(this.name, name);
+    }
+
+    /**
+     * Acid, base or neutral, and how a product parts between water and a solvent.
+     *
+     * @param character acid, base or neutral, if stated
+     * @param pKa pKa (of the conjugate acid for a base)
+     * @param partitionRatio P = c(organic)/c(water) of the neutral form
+     * @param partitionSolvent solvent of P
+     * @param logP octanol/water log P
+     */
+    public record Partitioning(
+            Optional<Character> character, Field pKa, Field partitionRatio, String partitionSolvent, Field logP) {
+        /** The same, with what is left blank filled in from the first of other forms that tells it; a pKa goes with the character of its form. */
+        Partitioning orOf(List<Partitioning> forms) {
+            Partitioning inWater = first(forms, character.isEmpty(), f -> f.character.isPresent());
+            Partitioning between = first(forms, partitionRatio.isBlank(), f -> !f.partitionRatio.isBlank());
+            Partitioning byOctanol = first(forms, logP.isBlank(), f -> !f.logP.isBlank());
+            return new Partitioning(
+                    inWater.character,
+                    pKa.isBlank() ? inWater.pKa : pKa,
+                    between.partitionRatio,
+                    between.partitionSolvent,
+                    byOctanol.logP);
+        }
+
+        private Partitioning first(List<Partitioning> forms, boolean blank, Predicate<Partitioning> tells) {
+            return forms.stream()
+                    .filter(f -> blank && tells.test(f))
+                    .findFirst()
+                    .orElse(this);
+        }
     }
 
     /**
@@ -116,6 +124,11 @@ public record Product(
         @Override
         public int hashCode() {
             return 31 * partner.hashCode() + Double.hashCode(units);
+        }
+
+        /** True where it is of a partner of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(partner, name);
         }
     }
 

@@ -1,6 +1,5 @@
 package workuptally.model;
 
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,15 +8,7 @@ import java.util.regex.Pattern;
 /**
  * One planned reaction (or separation) and its workup.
  *
- * @param id run id as typed, trimmed
- * @param date day of the run, if readable
- * @param chemist who ran it
- * @param reaction title
- * @param kind reaction, separation or resolution
- * @param series name of the repeated preparation; empty if none
- * @param status planned, in workup or isolated
- * @param conversionPercent conversion as typed, %
- * @param notes free text
+ * @param head what its own row says
  * @param products wanted and tracked substances
  * @param charges materials put in
  * @param steps workup operations in order of the table
@@ -26,18 +17,9 @@ import java.util.regex.Pattern;
  * @param nmrAssays internal-standard NMR assays
  * @param lots weighed isolated products
  * @param leftOut rows of it that could not be read, of all but its charges
- * @param row its row
  */
 public record Run(
-        String id,
-        Optional<LocalDate> date,
-        String chemist,
-        String reaction,
-        Kind kind,
-        String series,
-        Status status,
-        Field conversionPercent,
-        String notes,
+        RunHead head,
         List<Product> products,
         List<Charge> charges,
         List<Step> steps,
@@ -45,8 +27,7 @@ public record Run(
         List<Assay> assays,
         List<NmrAssay> nmrAssays,
         List<Lot> lots,
-        List<LeftOutRow> leftOut,
-        RowPlace row) {
+        List<LeftOutRow> leftOut) {
     private static final Pattern STEP_NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
 
     /** Digits of a whole number that needs no closer look. */
@@ -62,6 +43,26 @@ public record Run(
         nmrAssays = List.copyOf(nmrAssays);
         lots = List.copyOf(lots);
         leftOut = List.copyOf(leftOut);
+    }
+
+    /** Run id as typed, trimmed. */
+    public String id() {
+        return head.id();
+    }
+
+    /** Reaction, separation or resolution. */
+    public Kind kind() {
+        return head.kind();
+    }
+
+    /** Planned, in workup, isolated or failed. */
+    public Status status() {
+        return head.status();
+    }
+
+    /** Its row in the Runs table. */
+    public RowPlace row() {
+        return head.row();
     }
 
     /** The steps in order of their numbers where all are numbers, else in order of the table. */
@@ -117,7 +118,7 @@ public record Run(
     /** The product of that name, ignoring case, if listed. */
     public Optional<Product> product(String name) {
         for (Product product : products) {
-            if (product.name().equalsIgnoreCase(name)) {
+            if (product.isOf(name)) {
                 return Optional.of(product);
             }
         }

@@ -21,7 +21,7 @@ import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Solutions;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.AddedForm;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.ClassBehaviour;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
@@ -126,7 +126,7 @@ public final class Reference {
     }
 
     /** All atomic weights, in order of atomic number. */
-    public List<AtomicWeight> atomicWeights() {
+    public List<AtomicWeightRow> atomicWeights() {
         return substances.atomicWeights();
     }
 

@@ -7,7 +7,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.ChargeAmountAccount;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Skeletons;
 import workuptally.tally.amounts.Substances;
@@ -27,7 +27,7 @@ record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons sk
             Run run,
             Readings readings,
             Limits limits,
-            MolarMasses molarMasses,
+            MolarMassAccount molarMasses,
             Substances substances,
             Omissions omissions) {
         List<ChargeAmount> amounts =
@@ -40,7 +40,8 @@ record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons sk
     }
 
     /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
-    private static Optional<Theory> planned(Run run, Limits limits, MolarMasses molarMasses, Substances substances) {
+    private static Optional<Theory> planned(
+            Run run, Limits limits, MolarMassAccount molarMasses, Substances substances) {
         if (run.charges().stream().allMatch(c -> c.quantity().planned().isEmpty())) {
             return Optional.empty();
         }

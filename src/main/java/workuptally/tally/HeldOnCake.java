@@ -30,7 +30,7 @@ public record HeldOnCake(
         for (DriedLayer dried : tally.evidence().dried()) {
             Optional<Double> theory = tally.theory().stream()
                     .flatMap(t -> t.products().stream())
-                    .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))
+                    .filter(p -> p.isOf(dried.product()))
                     .findFirst()
                     .map(ProductTheory::massGrams)
                     .map(mass -> mass.value());

@@ -59,13 +59,13 @@ public final class LayerShares {
     private OptionalDouble share(String label) {
         List<Content> contents = run.layer(label).map(LayerTally::contents).orElse(List.of());
         for (Content content : contents) {
-            if (content.substance().equalsIgnoreCase(product.name())) {
+            if (content.isOf(product.name())) {
                 return content.percentOf();
             }
         }
         return run.lots().stream()
                 .filter(l -> l.lot().label().equals(label))
-                .filter(l -> l.product().equalsIgnoreCase(product.name()))
+                .filter(l -> l.isOf(product.name()))
                 .filter(l -> l.productFraction().isPresent())
                 .flatMap(l -> l.pureGrams().stream())
                 .map(pure -> ofTheory(pure.value()))
@@ -76,8 +76,7 @@ public final class LayerShares {
     private OptionalDouble ofTheory(double grams) {
         return run.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(product.name())
-                        && p.massGrams().value() > 0)
+                .filter(p -> p.isOf(product.name()) && p.massGrams().value() > 0)
                 .mapToDouble(p -> 100 * grams / p.massGrams().value())
                 .findFirst();
     }

@@ -3,7 +3,7 @@ package workuptally.tally;
 import java.util.List;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Closure;
@@ -28,7 +28,7 @@ final class PartnerBalanceAccount {
     private final Substances substances;
     private final LayerGraph graph;
     private final Experience experience;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final Omissions omissions;
 
     PartnerBalanceAccount(
@@ -37,7 +37,7 @@ final class PartnerBalanceAccount {
             Substances substances,
             LayerGraph graph,
             Experience experience,
-            MolarMasses molarMasses,
+            MolarMassAccount molarMasses,
             Omissions omissions) {
         this.run = run;
         this.limits = limits;

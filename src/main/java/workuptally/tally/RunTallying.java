@@ -11,11 +11,11 @@ import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Calibrations;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.ContentsAccount;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.LotContents;
 import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.PutIn;
@@ -133,13 +133,13 @@ public final class RunTallying {
         private final LayerGraph graph;
         private final Readings readings = new Readings();
         private final Omissions omissions = new Omissions();
-        private final MolarMasses molarMasses;
+        private final MolarMassAccount molarMasses;
         private final Calibrations calibrations = new Calibrations(readings, new InstrumentUncertainty(limits));
 
         OfRun(Run run) {
             this.run = run;
             this.graph = LayerGraph.of(run);
-            this.molarMasses = new MolarMasses(run, substances);
+            this.molarMasses = new MolarMassAccount(run, substances);
         }
 
         Charged charged() {
@@ -147,7 +147,7 @@ public final class RunTallying {
         }
 
         Portions portions(Charged charged) {
-            Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
+            ContentsAccount contents = new ContentsAccount(run, readings, limits, calibrations, molarMasses, omissions);
             ContentShares shares = new ContentShares(
                     charged.theory(),
                     charged.skeletons(),
@@ -171,7 +171,7 @@ public final class RunTallying {
 
         /** Before the layers are followed: which of two phases is the other by its density has no bearing on what may be pooled. */
         private CompositeSamples composites(
-                Charged charged, List<LayerTally> layers, Contents contents, ContentShares shares) {
+                Charged charged, List<LayerTally> layers, ContentsAccount contents, ContentShares shares) {
             if (!CompositeAccount.isNeeded(run)) {
                 return CompositeSamples.NONE;
             }
@@ -331,9 +331,7 @@ public final class RunTallying {
                     followed.reactions(),
                     routes,
                     reextractions,
-                    undecided.missing(),
-                    followed.flow().unlabelledPhases(),
-                    graph.faults(),
+                    new WorkupEvidence.Gaps(undecided.missing(), followed.flow().unlabelledPhases(), graph.faults()),
                     new LayerMakeUpAccount(substances, followed.flow())
                             .of(
                                     portions.layers(),

@@ -12,8 +12,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -28,6 +30,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Holds the direction in which the packages know each other, and a few habits that keep it readable. */
 @AnalyzeClasses(packages = "workuptally", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -383,6 +387,9 @@ class ArchitectureTest {
     /** Rule of this project. */
     private static final int MOST_PARAMETERS = 7;
 
+    /** What has more parts than this holds groups that a chemist has a name for. */
+    private static final int MOST_PARTS_OF_A_RECORD = 13;
+
     @ArchTest
     static final ArchRule constructorsTakeFewThings = constructors()
             .that()
@@ -459,5 +466,16 @@ class ArchitectureTest {
                 }
             }
         };
+    }
+
+    @ArchTest
+    static void noRecordIsWide(JavaClasses program) {
+        Set<String> wide = program.stream()
+                .filter(JavaClass::isRecord)
+                .map(JavaClass::reflect)
+                .filter(each -> each.getRecordComponents().length > MOST_PARTS_OF_A_RECORD)
+                .map(Class::getSimpleName)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), wide);
     }
 }

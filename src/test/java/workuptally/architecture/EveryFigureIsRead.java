@@ -21,7 +21,7 @@ final class EveryFigureIsRead {
 
     /** Columns that say what a row is about, for people, and no account uses. */
     private static final Set<String> DESCRIPTIONS = Set.of(
-            "AtomicWeight.element",
+            "AtomicWeightRow.element",
             "DryForm.character",
             "DryForm.formula",
             "DryForm.molarMassGramsPerMole",
@@ -33,7 +33,7 @@ final class EveryFigureIsRead {
             "PartitionRow.temperatureCelsius",
             "ReactivityGroup.definition",
             "ReactivityGroup.name",
-            "Solvent.statements",
+            "Hazards.statements",
             "Wash.caution");
 
     private EveryFigureIsRead() {}

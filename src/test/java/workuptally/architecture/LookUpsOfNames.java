@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.junit.ArchTest;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import workuptally.reference.Reference;
 
 /** Names of materials are looked up in {@code material} alone. Part of {@link ArchitectureTest}. */
@@ -33,6 +34,35 @@ final class LookUpsOfNames {
             }
         }
         assertEquals(Set.of(), found);
+    }
+
+    /** Beside {@code SubstanceName}: labels and vessels, names as they stand in tables, and words of other lists. */
+    private static final Set<String> COMPARE_OTHER_NAMES = Set.of(
+            "AssayFitsNothing",
+            "AssayImpossible",
+            "ContainerContents",
+            "HeldLayers",
+            "NamedEntries",
+            "OpenLayers",
+            "RegulatoryFactChoice",
+            "Slips",
+            "TareFaults");
+
+    @ArchTest
+    static void namesOfARunAreComparedInOnePlace(JavaClasses program) {
+        Set<String> found = new TreeSet<>();
+        for (JavaClass each : program) {
+            boolean computes = each.getPackageName().startsWith("workuptally.tally")
+                    || each.getPackageName().startsWith("workuptally.judgement");
+            boolean compares = Stream.concat(
+                            each.getMethodCallsFromSelf().stream(), each.getMethodReferencesFromSelf().stream())
+                    .anyMatch(access -> access.getTargetOwner().isEquivalentTo(String.class)
+                            && access.getTarget().getName().equals("equalsIgnoreCase"));
+            if (computes && compares) {
+                found.add(outermost(each.getName()));
+            }
+        }
+        assertEquals(new TreeSet<>(COMPARE_OTHER_NAMES), found);
     }
 
     private static String outermost(String name) {

@@ -140,7 +140,14 @@ class LeftAloneTest {
         write("isolated.csv", "Run,Lot,Product,\"" + heading + "\"\nR1,D1,benzoic acid,12.5\n");
         Book book = read();
         assertEquals(List.of(), codes(book));
-        assertTrue(book.runs().get(0).lots().get(0).grossGrams().entered().isPresent());
+        assertTrue(book.runs()
+                .get(0)
+                .lots()
+                .get(0)
+                .weighing()
+                .grossGrams()
+                .entered()
+                .isPresent());
     }
 
     @Test
@@ -214,7 +221,7 @@ class LeftAloneTest {
         assertEquals(times, codes.stream().filter("formulas-stale"::equals).count(), book.findings()::toString);
         assertEquals(
                 times == 0,
-                book.runs().get(0).lots().get(0).netGrams().entered().isPresent(),
+                book.runs().get(0).lots().get(0).weighing().netGrams().entered().isPresent(),
                 book.findings()::toString);
     }
 

@@ -101,7 +101,7 @@ class NamesOfEntriesTest {
     }
 
     private static double strength(Wash wash) {
-        return wash.molarityMolesPerLitre().orElse(-1);
+        return wash.concentration().molarityMolesPerLitre().orElse(-1);
     }
 
     private static String meaning(Material material) {

@@ -65,7 +65,7 @@ class ThirtyFaultsTest {
     void soundRunIsReadWhole() throws Exception {
         Run run = new BookReader().read(csvCopy()).runs().get(0);
         assertEquals("A-1", run.id());
-        assertEquals(96.6, value(run.conversionPercent()), 1e-12);
+        assertEquals(96.6, value(run.head().conversionPercent()), 1e-12);
         Charge base = run.charges().get(1);
         assertEquals(Dimension.VOLUME, base.quantity().actual().orElseThrow().dimension());
         assertEquals(75.0, value(base.quantity().actual().orElseThrow().value()), 1e-12);
@@ -84,7 +84,15 @@ class ThirtyFaultsTest {
         assertEquals(List.of("A1"), run.steps().get(1).given().aqueous());
         assertEquals(List.of("RM"), run.steps().get(1).from());
         assertEquals("benzoic acid", run.lots().get(0).product());
-        assertEquals(4, run.lots().get(0).grossGrams().entered().orElseThrow().decimals());
+        assertEquals(
+                4,
+                run.lots()
+                        .get(0)
+                        .weighing()
+                        .grossGrams()
+                        .entered()
+                        .orElseThrow()
+                        .decimals());
         assertEquals("O1", run.assays().get(1).sample());
         assertEquals(
                 Field.Qualifier.NOT_DETECTED,

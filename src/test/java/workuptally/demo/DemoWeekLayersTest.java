@@ -115,12 +115,12 @@ class DemoWeekLayersTest {
     void gainOfAFurtherExtractionIsThatOfTheKey(
             String run, String layer, int portions, double pH, double distributionRatio, double gainGrams) {
         Reextraction gain = run(run).tally().evidence().reextractions().stream()
-                .filter(r -> r.layer().equals(layer) && r.portions() == portions)
-                .filter(r -> Double.compare(r.pH().orElse(Double.NaN), pH) == 0)
+                .filter(r -> r.layer().equals(layer) && r.extractant().portions() == portions)
+                .filter(r -> Double.compare(r.phSetting().pH().orElse(Double.NaN), pH) == 0)
                 .findFirst()
                 .orElseThrow();
-        assertEquals(distributionRatio, gain.distributionRatio(), 0.01 * distributionRatio);
-        assertEquals(gainGrams, gain.gainGrams(), 0.01 * gainGrams);
+        assertEquals(distributionRatio, gain.partition().distributionRatio(), 0.01 * distributionRatio);
+        assertEquals(gainGrams, gain.gain().grams(), 0.01 * gainGrams);
     }
 
     @ParameterizedTest

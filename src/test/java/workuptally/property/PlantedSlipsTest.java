@@ -23,7 +23,7 @@ import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.suspects.Suspect;
-import workuptally.tally.suspects.Suspects;
+import workuptally.tally.suspects.SuspectAccount;
 import workuptally.tally.suspects.UsualSlip;
 
 /**
@@ -66,7 +66,7 @@ class PlantedSlipsTest {
         Book book = tables.read(folder);
         Reference reference = Reference.load();
         Substances substances = new Substances(reference, MaterialReader.of(reference));
-        Suspects suspects = new Suspects(book, substances);
+        SuspectAccount suspects = new SuspectAccount(book, substances);
         List<RunTally> tallies = book.runs().stream()
                 .map(run -> new RunTallying(book.limits(), substances.apart()).tally(run))
                 .toList();

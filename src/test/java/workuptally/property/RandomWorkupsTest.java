@@ -60,7 +60,7 @@ class RandomWorkupsTest {
         for (int i = 0; i < RUNS; i++) {
             RandomWorkup truth = COMPLETE.get(i);
             RunTally tally = complete.runs().get(i).tally();
-            assertEquals(List.of(), tally.evidence().graphFaults(), truth.run);
+            assertEquals(List.of(), tally.evidence().gaps().graphFaults(), truth.run);
             MassBalance balance = tally.massBalance().orElseThrow();
             assertEquals(truth.inGrams(), balance.inGrams().value(), 1e-5, truth.run);
             assertEquals(truth.inGrams(), balance.outGrams().value(), 1e-5, truth.run);

@@ -91,8 +91,9 @@ final class RunFigures {
         for (Reextraction gain : tally.evidence().reextractions()) {
             put(
                     tally,
-                    "gain of " + gain.layer() + " by " + gain.portions() + " at " + gain.pH(),
-                    gain.gainPercentOfTheory());
+                    "gain of " + gain.layer() + " by " + gain.extractant().portions() + " at "
+                            + gain.phSetting().pH(),
+                    gain.gain().percentOfTheory());
         }
         tally.massBalance()
                 .ifPresent(b -> b.gapPercentOfOrganic().ifPresent(g -> put(tally, "gap over organic solvent", g)));

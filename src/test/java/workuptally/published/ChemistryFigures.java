@@ -220,6 +220,7 @@ final class ChemistryFigures {
         Solvent.Antoine set = NAMES.read(each.text("solvent"))
                 .solvent()
                 .orElseThrow()
+                .volatility()
                 .antoine()
                 .orElseThrow();
         Antoine equation = new Antoine(set.a(), set.b(), set.c(), set.fromCelsius(), set.toCelsius());
@@ -364,6 +365,7 @@ final class ChemistryFigures {
                         Double.parseDouble(NAMES.read(expected.figure())
                                 .solvent()
                                 .orElseThrow()
+                                .hazards()
                                 .flashPoint()
                                 .orElseThrow())));
         return figures;
@@ -397,7 +399,9 @@ final class ChemistryFigures {
                                 .count())
                 .with(
                         "inverted",
-                        salt.densityGramsPerMillilitre().orElseThrow() > density(each.text("inverted")) ? 1 : 0);
+                        salt.concentration().densityGramsPerMillilitre().orElseThrow() > density(each.text("inverted"))
+                                ? 1
+                                : 0);
     }
 
     private CaseFigures carbonateGas(PublishedCase each) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import workuptally.reference.substances.Solvent;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.ReferenceTable;
 
 /**
@@ -76,9 +76,18 @@ class EveryColumnIsReadTest {
     /** A solvent is equal by its key alone; its parts are not. */
     private static List<Object> all(Solvent s) {
         List<Object> parts = new ArrayList<>(List.of(s.key(), s.name(), s.aliases(), s.cas(), s.formula()));
-        parts.addAll(List.of(s.molarMassGramsPerMole(), s.density(), s.boilingPointCelsius(), s.flashPoint()));
-        parts.addAll(List.of(s.waterMixing(), s.antoine(), s.halogenated(), s.peroxideFormer(), s.peroxideClass()));
-        parts.addAll(List.of(s.statements(), s.note(), s.sources(), s.basis()));
+        parts.addAll(List.of(
+                s.molarMassGramsPerMole(),
+                s.density(),
+                s.volatility().boilingPointCelsius(),
+                s.hazards().flashPoint()));
+        parts.addAll(List.of(
+                s.waterMixing(),
+                s.volatility().antoine(),
+                s.hazards().halogenated(),
+                s.hazards().peroxideFormer(),
+                s.hazards().peroxideClass()));
+        parts.addAll(List.of(s.hazards().statements(), s.note(), s.sources(), s.basis()));
         return parts;
     }
 
@@ -110,7 +119,7 @@ class EveryColumnIsReadTest {
             return Optional.of(with(text, table, index, text.rows().get(0), "local", folder));
         }
         List<String> row = text.rows().stream()
-                .filter(r -> !r.get(index).equals(Cells.NONE))
+                .filter(r -> !r.get(index).equals(ReferenceCells.NONE))
                 .findFirst()
                 .orElse(text.rows().get(0));
         for (List<String> other : text.rows()) {

@@ -110,11 +110,11 @@ class ReferenceTest {
     @Test
     void soluteWithoutADensityTableGivesItsCapacityAndNoMass() {
         Wash wash = NAMES.read("1 M Rochelle salt").wash().orElseThrow();
-        assertEquals(1.0, wash.molarityMolesPerLitre().orElseThrow());
-        assertTrue(wash.densityGramsPerMillilitre().isEmpty());
-        assertTrue(wash.massPercent().isEmpty());
+        assertEquals(1.0, wash.concentration().molarityMolesPerLitre().orElseThrow());
+        assertTrue(wash.concentration().densityGramsPerMillilitre().isEmpty());
+        assertTrue(wash.concentration().massPercent().isEmpty());
         Wash byMass = NAMES.read("20 % Rochelle salt").wash().orElseThrow();
-        assertTrue(byMass.molarityMolesPerLitre().isEmpty());
+        assertTrue(byMass.concentration().molarityMolesPerLitre().isEmpty());
         assertTrue(byMass.baseMillimolesPerMillilitre().isEmpty());
     }
 
@@ -253,6 +253,7 @@ class ReferenceTest {
                 NAMES.read("conc. HCl")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.1);
@@ -261,6 +262,7 @@ class ReferenceTest {
                 NAMES.read("conc. H2SO4")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.1);
@@ -269,6 +271,7 @@ class ReferenceTest {
                 NAMES.read("conc. HNO3")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.1);
@@ -277,6 +280,7 @@ class ReferenceTest {
                 NAMES.read("85% H3PO4")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.1);
@@ -285,6 +289,7 @@ class ReferenceTest {
                 NAMES.read("conc. NH3")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.15);
@@ -298,6 +303,7 @@ class ReferenceTest {
                 NAMES.read("half-sat. NH4Cl")
                         .wash()
                         .orElseThrow()
+                        .concentration()
                         .molarityMolesPerLitre()
                         .orElseThrow(),
                 0.04);
@@ -313,8 +319,8 @@ class ReferenceTest {
     void eightPercentBicarbonateIsWorkedOutFromTheTables() {
         // Common practice: 8 % NaHCO3 is about 1 mol/L.
         Wash wash = NAMES.read("8 wt% NaHCO3").wash().orElseThrow();
-        assertEquals(1.055, wash.densityGramsPerMillilitre().orElseThrow(), 0.003);
-        assertEquals(1.005, wash.molarityMolesPerLitre().orElseThrow(), 0.005);
+        assertEquals(1.055, wash.concentration().densityGramsPerMillilitre().orElseThrow(), 0.003);
+        assertEquals(1.005, wash.concentration().molarityMolesPerLitre().orElseThrow(), 0.005);
         assertEquals(1.005, wash.baseMillimolesPerMillilitre().orElseThrow(), 0.005);
         assertEquals("CO2", wash.gas().orElseThrow().formula());
         assertTrue(wash.sources().contains("crc-concentrative"));
@@ -324,7 +330,7 @@ class ReferenceTest {
     void normalityCountsEquivalents() {
         // Common practice: 2 N sulfuric acid is 1 mol/L.
         Wash wash = NAMES.read("0.5 N H2SO4").wash().orElseThrow();
-        assertEquals(0.25, wash.molarityMolesPerLitre().orElseThrow(), 1e-6);
+        assertEquals(0.25, wash.concentration().molarityMolesPerLitre().orElseThrow(), 1e-6);
         assertEquals(0.5, wash.acidMillimolesPerMillilitre().orElseThrow(), 1e-6);
     }
 
@@ -332,8 +338,8 @@ class ReferenceTest {
     void sixMolarHydroxideSinksInTheTable() {
         // Lange's Handbook, memory: 20 % NaOH is 1.219 g/mL at 20 °C, 6.09 mol/L.
         Wash wash = NAMES.read("6 M NaOH").wash().orElseThrow();
-        assertEquals(19.7, wash.massPercent().orElseThrow(), 0.2);
-        assertEquals(1.216, wash.densityGramsPerMillilitre().orElseThrow(), 0.004);
+        assertEquals(19.7, wash.concentration().massPercent().orElseThrow(), 0.2);
+        assertEquals(1.216, wash.concentration().densityGramsPerMillilitre().orElseThrow(), 0.004);
     }
 
     @ParameterizedTest
@@ -400,8 +406,12 @@ class ReferenceTest {
 
     @Test
     void absentVapourPressureIsEmptyNotZero() {
-        assertTrue(
-                NAMES.read("petroleum ether").solvent().orElseThrow().antoine().isEmpty());
+        assertTrue(NAMES.read("petroleum ether")
+                .solvent()
+                .orElseThrow()
+                .volatility()
+                .antoine()
+                .isEmpty());
         assertTrue(NAMES.read("petroleum ether")
                 .solvent()
                 .orElseThrow()

@@ -29,7 +29,7 @@ import workuptally.reference.solutions.AqueousDensity;
 import workuptally.reference.solutions.PartitionRow;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
 import workuptally.reference.substances.MaterialRow;
@@ -160,7 +160,7 @@ class TablesTest {
     void abridgedAtomicWeightsLieInThePublishedValueOrInterval() {
         ReferenceTable table = REFERENCE.table("atomic-weights").orElseThrow();
         for (int i = 0; i < table.rows().size(); i++) {
-            AtomicWeight row = REFERENCE.atomicWeights().get(i);
+            AtomicWeightRow row = REFERENCE.atomicWeights().get(i);
             String published = column(table, "published value (g/mol)").get(i);
             if (published.equals("-")) {
                 double low =
@@ -183,9 +183,10 @@ class TablesTest {
     void antoineSetsGiveNormalPressureAtTheBoilingPoint() {
         int checked = 0;
         for (Solvent row : REFERENCE.solvents()) {
-            if (row.antoine().isPresent()) {
-                Solvent.Antoine set = row.antoine().get();
-                double pressure = Math.pow(10, set.a() - set.b() / (row.boilingPointCelsius() + 273.15 + set.c()));
+            if (row.volatility().antoine().isPresent()) {
+                Solvent.Antoine set = row.volatility().antoine().get();
+                double pressure =
+                        Math.pow(10, set.a() - set.b() / (row.volatility().boilingPointCelsius() + 273.15 + set.c()));
                 assertEquals(NORMAL_PRESSURE_KILOPASCALS, pressure, 0.03 * NORMAL_PRESSURE_KILOPASCALS, row.key());
                 assertTrue(set.fromCelsius() < set.toCelsius(), row.key());
                 checked++;
@@ -213,11 +214,16 @@ class TablesTest {
     void washRowsAgreeWithTheDensityTables() {
         for (Wash wash : REFERENCE.washes()) {
             Optional<AqueousDensity> table = wash.solute().flatMap(REFERENCE.aqueousDensities()::find);
-            if (table.isPresent() && wash.massPercent().isPresent()) {
+            if (table.isPresent() && wash.concentration().massPercent().isPresent()) {
                 double density = table.get()
-                        .densityGramsPerMillilitre(wash.massPercent().getAsDouble())
+                        .densityGramsPerMillilitre(
+                                wash.concentration().massPercent().getAsDouble())
                         .orElseThrow();
-                assertEquals(density, wash.densityGramsPerMillilitre().orElseThrow(), 0.002, wash.key());
+                assertEquals(
+                        density,
+                        wash.concentration().densityGramsPerMillilitre().orElseThrow(),
+                        0.002,
+                        wash.key());
             }
         }
     }
@@ -226,15 +232,16 @@ class TablesTest {
     void washCapacityIsMolarityTimesTheSolutesEquivalents() {
         for (Wash wash : REFERENCE.washes()) {
             Optional<Solute> solute = wash.solute().flatMap(REFERENCE.solutes()::find);
-            if (solute.isPresent() && wash.molarityMolesPerLitre().isPresent()) {
-                double molarity = wash.molarityMolesPerLitre().getAsDouble();
+            if (solute.isPresent()
+                    && wash.concentration().molarityMolesPerLitre().isPresent()) {
+                double molarity = wash.concentration().molarityMolesPerLitre().getAsDouble();
                 assertEquals(
-                        molarity * solute.get().acidMolesPerMole(),
+                        molarity * solute.get().acidBase().acidMolesPerMole(),
                         wash.acidMillimolesPerMillilitre().orElseThrow(),
                         0.002,
                         wash.key());
                 assertEquals(
-                        molarity * solute.get().baseMolesPerMole(),
+                        molarity * solute.get().acidBase().baseMolesPerMole(),
                         wash.baseMillimolesPerMillilitre().orElseThrow(),
                         0.002,
                         wash.key());
@@ -271,7 +278,7 @@ class TablesTest {
             used.addAll(row.statements());
             used.addAll(row.classification().furtherSupplierStatements());
         });
-        REFERENCE.solvents().forEach(row -> used.addAll(row.statements()));
+        REFERENCE.solvents().forEach(row -> used.addAll(row.hazards().statements()));
         assertTrue(used.size() > 50);
         used.forEach(code -> assertTrue(REFERENCE.hStatements().find(code).isPresent(), code));
     }
@@ -286,12 +293,12 @@ class TablesTest {
         for (Solvent solvent : REFERENCE.solvents()) {
             Set<String> codes = new HashSet<>(
                     NAMES.read(solvent.name()).hazard().orElseThrow().statements());
-            if (solvent.flashesBelow(60.01)) {
+            if (solvent.hazards().flashesBelow(60.01)) {
                 // flash points of different sources lie some kelvin apart: n-butyl acetate, 22 °C here, is category 3
                 // in Annex VI
-                Set<String> asked = !solvent.flashesBelow(20)
+                Set<String> asked = !solvent.hazards().flashesBelow(20)
                         ? Set.of("H224", "H225", "H226")
-                        : solvent.boilingPointCelsius() <= 35 ? Set.of("H224") : Set.of("H224", "H225");
+                        : solvent.volatility().boilingPointCelsius() <= 35 ? Set.of("H224") : Set.of("H224", "H225");
                 assertTrue(codes.stream().anyMatch(asked::contains), solvent.name() + " " + codes);
                 flammable++;
             }
@@ -414,12 +421,12 @@ class TablesTest {
             for (Solute solute : REFERENCE.solutes()) {
                 if (row.names().cas().equals(Optional.of(solute.cas()))) {
                     assertEquals(
-                            solute.acidMolesPerMole(),
+                            solute.acidBase().acidMolesPerMole(),
                             row.behaviour().acidMolesPerMole().orElseThrow(),
                             0,
                             row.key());
                     assertEquals(
-                            solute.baseMolesPerMole(),
+                            solute.acidBase().baseMolesPerMole(),
                             row.behaviour().baseMolesPerMole().orElseThrow(),
                             0,
                             row.key());
@@ -523,7 +530,8 @@ class TablesTest {
     @ParameterizedTest
     @CsvSource({"water, 2.339", "acetone, 24.7", "methanol, 13.0", "diethyl ether, 58.9", "toluene, 2.9"})
     void vapourPressuresAgreeWithASecondSource(String name, double kilopascals) {
-        Solvent.Antoine set = NAMES.read(name).solvent().orElseThrow().antoine().orElseThrow();
+        Solvent.Antoine set =
+                NAMES.read(name).solvent().orElseThrow().volatility().antoine().orElseThrow();
         double pressure = Math.pow(10, set.a() - set.b() / (20 + 273.15 + set.c()));
         assertEquals(kilopascals, pressure, 0.02 * kilopascals);
     }

@@ -23,11 +23,13 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
+import workuptally.model.RunHead;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.model.TablePlace;
@@ -124,15 +126,17 @@ public final class ExampleReview {
         Product product = product(row);
         Lot lot = lot(row);
         Run run = new Run(
-                id,
-                Optional.empty(),
-                "A. N. Other",
-                "=esterification " + n,
-                Run.Kind.REACTION,
-                "",
-                Run.Status.ISOLATED,
-                Field.NoNumber.BLANK,
-                "",
+                new RunHead(
+                        id,
+                        Optional.empty(),
+                        "A. N. Other",
+                        "=esterification " + n,
+                        Run.Kind.REACTION,
+                        "",
+                        Run.Status.ISOLATED,
+                        Field.NoNumber.BLANK,
+                        "",
+                        row),
                 List.of(product),
                 List.of(),
                 List.of(),
@@ -140,8 +144,7 @@ public final class ExampleReview {
                 List.of(),
                 List.of(),
                 List.of(lot),
-                List.of(),
-                row);
+                List.of());
         Closure closure = new Closure(
                 "acid",
                 readings.exact(40),
@@ -266,11 +269,8 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 List.of(),
                 new Field.Entered(new Field.Figure(85, Field.Qualifier.EXACT, 0, "85"), row, "Run"),
-                Optional.empty(),
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                "",
-                Field.NoNumber.BLANK,
+                new Product.Partitioning(
+                        Optional.empty(), Field.NoNumber.BLANK, Field.NoNumber.BLANK, "", Field.NoNumber.BLANK),
                 Field.NoNumber.BLANK,
                 "",
                 row);
@@ -283,15 +283,13 @@ public final class ExampleReview {
                 Optional.of(Lot.Stage.CRUDE),
                 List.of(),
                 "",
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
+                new Lot.Weighing(
+                        Field.NoNumber.BLANK, Field.NoNumber.BLANK, Field.NoNumber.BLANK, Field.NoNumber.BLANK),
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 LotIdentity.NONE,
                 Field.NoNumber.BLANK,
-                Field.NoNumber.BLANK,
-                "",
+                Notes.NONE,
                 row);
     }
 }

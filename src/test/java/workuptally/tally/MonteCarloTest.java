@@ -126,7 +126,8 @@ class MonteCarloTest {
                 tally.evidence()
                         .reextractions()
                         .get(0)
-                        .distributionRatioUncertainty()
+                        .partition()
+                        .standardUncertainty()
                         .orElseThrow(),
                 1e-9);
     }

@@ -69,9 +69,11 @@ class UncertaintyOfResultsTest {
         assay(book, "A1", "20", "mg/mL", "2", "C2");
         var gain = book.tally().evidence().reextractions().get(0);
         // the volumes cancel: c(organic)/c(aqueous) = 80/20, u = 4·√(2 %² + 2 %²)
-        assertEquals(4, gain.distributionRatio(), 1e-9);
+        assertEquals(4, gain.partition().distributionRatio(), 1e-9);
         assertEquals(
-                4 * Math.hypot(0.02, 0.02), gain.distributionRatioUncertainty().orElseThrow(), 1e-6);
+                4 * Math.hypot(0.02, 0.02),
+                gain.partition().standardUncertainty().orElseThrow(),
+                1e-6);
     }
 
     private static MeasuredValue sumOf(String first, String second) {

@@ -54,10 +54,27 @@ final class AmountCells {
                     : Optional.of(new Amount(
                             field, unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS), beside));
         }
-        Amount unusable = new Amount(
-                Field.NoNumber.UNREADABLE,
-                unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS),
-                beside);
+        return unit(column, unitColumn, cell.get(), number, beside)
+                .map(unit -> new Amount(
+                        numbers.converted(
+                                column,
+                                cell.get(),
+                                number,
+                                unit,
+                                base(dimension(unit).orElseThrow())),
+                        dimension(unit).orElseThrow(),
+                        unit.symbol()))
+                .or(() -> Optional.of(new Amount(
+                        Field.NoNumber.UNREADABLE,
+                        unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS),
+                        beside)));
+    }
+
+    /** The unit of an amount, in its cell, beside it or in the heading; empty where the number cannot be used for want of one. */
+    private Optional<Unit> unit(
+            SchemaColumn column, SchemaColumn unitColumn, RawCell cell, NumberText.Number number, String beside) {
+        String heading = column.heading();
+        Optional<Unit> unitBeside = Unit.named(beside);
         if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {
             row.report(
                     unitBeside.isEmpty() ? FindingCode.UNIT_UNKNOWN : FindingCode.UNIT_WRONG,
@@ -66,23 +83,23 @@ final class AmountCells {
                     "read '" + beside + "'",
                     unitColumn.expected(),
                     TableRow.CORRECT);
-            return Optional.of(unusable);
+            return Optional.empty();
         }
         if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
             row.reportCell(
                     FindingCode.UNIT_CONTRADICTION,
                     column,
-                    cell.get(),
+                    cell,
                     "the unit beside it, " + beside,
                     "Keep one of the two units and run again.");
-            return Optional.of(unusable);
+            return Optional.empty();
         }
         if (number.unit().isEmpty()
                 && (!headings.unitIsReadable(heading)
                         || unitBeside
                                 .filter(unit -> row.headingContradicts(heading, unit))
                                 .isPresent())) {
-            return Optional.of(unusable);
+            return Optional.empty();
         }
         Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
         if (unit.isEmpty()) {
@@ -90,18 +107,17 @@ final class AmountCells {
                     FindingCode.UNIT_MISSING,
                     column.need().severity(),
                     unitColumn.heading(),
-                    "read '" + TableRow.seen(cell.get()) + "' without a unit",
+                    "read '" + TableRow.seen(cell) + "' without a unit",
                     unitColumn.expected(),
                     "Enter the unit and run again.");
-            return Optional.of(unusable);
+            return Optional.empty();
         }
         Optional<Dimension> dimension = dimension(unit.get());
         if (dimension.isEmpty()) {
-            row.reportCell(FindingCode.UNIT_WRONG, column, cell.get(), unitColumn.expected(), TableRow.CORRECT);
-            return Optional.of(unusable);
+            row.reportCell(FindingCode.UNIT_WRONG, column, cell, unitColumn.expected(), TableRow.CORRECT);
+            return Optional.empty();
         }
-        Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
-        return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+        return unit;
     }
 
     /** A figure in the column of the unit, and none where it belongs. */

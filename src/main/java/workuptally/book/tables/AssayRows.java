@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.LabelsText;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
@@ -30,7 +32,7 @@ public final class AssayRows {
     }
 
     /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */
-    private static String sample(String typed, RunParts run) {
+    private static String sample(String typed, RunAssembly run) {
         List<String> labels = run.knows(typed) ? List.of(typed) : run.spelling(LabelsText.read(typed, run::knows));
         boolean composite =
                 labels.size() > 1 && (typed.contains("+") || labels.stream().allMatch(run::knows));
@@ -41,13 +43,13 @@ public final class AssayRows {
                 : run.spelling(labels.size() == 1 ? labels.get(0) : typed);
     }
 
-    private static Assay assay(TableRow row, String sample, RunParts run) {
+    private static Assay assay(TableRow row, String sample, RunAssembly run) {
         ResultUnit unit = resultUnit(row);
         Optional<Assay.Method> method = row.method("Method");
         return new Assay(
                 sample,
                 run.substance(row.text("Substance")),
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 method,
                 result(row, unit, method.isPresent() || namesNothing(row.text("Method"))),
                 unit.unit(),
@@ -56,7 +58,7 @@ public final class AssayRows {
                 row.number("Replicates"),
                 row.number("Aliquot"),
                 row.number("Residue"),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 

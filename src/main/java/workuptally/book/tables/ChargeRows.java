@@ -2,6 +2,7 @@ package workuptally.book.tables;
 
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Charge;
 
@@ -13,7 +14,7 @@ public final class ChargeRows {
         RowsOfRuns.read(rows, runs, ChargeRows::read, (row, run) -> run.charges.add(unread(row)));
     }
 
-    private static boolean read(TableRow row, RunParts run) {
+    private static boolean read(TableRow row, RunAssembly run) {
         Optional<String> material = row.label("Material");
         material.ifPresent(m -> run.charges.add(charge(row, m)));
         return material.isPresent() || TotalRow.isNamed(RowsOfRuns.plain(row, "Material"));
@@ -34,7 +35,7 @@ public final class ChargeRows {
         return new Charge(
                 material,
                 role,
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
                 new Charge.Quantity(

@@ -33,7 +33,7 @@ final class CompositionCell {
      *
      * @param weighing what the layer weighs
      */
-    static List<CompositionPart> read(TableRow row, RunParts run, Layer.Weighing weighing) {
+    static List<CompositionPart> read(TableRow row, RunAssembly run, Layer.Weighing weighing) {
         PartsText.Read masses = PartsText.read(row.text(HEADING), Unit.GRAM, Optional.empty());
         if (masses.fault().isEmpty()
                 && !masses.parts().isEmpty()
@@ -68,7 +68,7 @@ final class CompositionCell {
     }
 
     private static List<CompositionPart> byMass(
-            TableRow row, RunParts run, List<NamedNumber> parts, Optional<Double> netGrams) {
+            TableRow row, RunAssembly run, List<NamedNumber> parts, Optional<Double> netGrams) {
         double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
         if (netGrams.filter(net -> sum > net * (1 + ROUNDING_PERCENT / 100)).isPresent()) {
             report(row, FindingCode.VALUE_IMPOSSIBLE, "parts that weigh no more than the layer", TableRow.CORRECT);
@@ -93,7 +93,8 @@ final class CompositionCell {
         return net.or(() -> gross.flatMap(g -> tare.map(t -> g - t))).filter(grams -> grams > 0);
     }
 
-    private static List<CompositionPart> shared(TableRow row, RunParts run, List<NamedNumber> parts, double percent) {
+    private static List<CompositionPart> shared(
+            TableRow row, RunAssembly run, List<NamedNumber> parts, double percent) {
         return row.shared(parts.stream()
                 .map(part -> new CompositionPart(run.substance(part.name()), part.value() * percent))
                 .toList());

@@ -88,12 +88,12 @@ record HeldRuns(List<String> ids, List<String> unknown) {
     }
 
     private static List<String> named(String name, RunIndex runs) {
-        Optional<RunParts> run = runs.find(name);
+        Optional<RunAssembly> run = runs.find(name);
         if (run.isPresent()) {
             return List.of(run.get().id());
         }
         if (ALL.contains(BookWords.loose(name))) {
-            return runs.all().stream().map(RunParts::id).toList();
+            return runs.all().stream().map(RunAssembly::id).toList();
         }
         return range(name, runs);
     }
@@ -122,16 +122,16 @@ record HeldRuns(List<String> ids, List<String> unknown) {
         if (from >= to || to - from > MOST_OF_A_RANGE) {
             return List.of();
         }
-        List<Optional<RunParts>> all = IntStream.rangeClosed(from, to)
+        List<Optional<RunAssembly>> all = IntStream.rangeClosed(from, to)
                 .mapToObj(number -> numbered(first.group("stem"), number, digits, runs))
                 .toList();
         boolean endsAreRuns = all.get(0).isPresent() && all.get(all.size() - 1).isPresent();
         return endsAreRuns
-                ? all.stream().flatMap(Optional::stream).map(RunParts::id).toList()
+                ? all.stream().flatMap(Optional::stream).map(RunAssembly::id).toList()
                 : List.of();
     }
 
-    private static Optional<RunParts> numbered(String stem, int number, int digits, RunIndex runs) {
+    private static Optional<RunAssembly> numbered(String stem, int number, int digits, RunIndex runs) {
         String padded = "0".repeat(Math.max(0, digits - Integer.toString(number).length())) + number;
         return runs.find(stem + padded);
     }

@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
@@ -26,7 +27,7 @@ public final class LayerRows {
     }
 
     /** False where the row is left out. */
-    private static boolean read(TableRow row, String label, RunParts run) {
+    private static boolean read(TableRow row, String label, RunAssembly run) {
         Optional<Layer> sameLabel = run.layer(label);
         if (sameLabel.isPresent()) {
             reportSecond(row, label, sameLabel.get());
@@ -34,7 +35,7 @@ public final class LayerRows {
         }
         Layer layer = layer(row, label, run);
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
-        if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
+        if (sameVessel.isPresent() && RunAssembly.stillInItsVessel(layer)) {
             row.reportOf(
                     List.of(sameVessel.get().label(), label),
                     FindingCode.VESSEL_DUPLICATE,
@@ -64,7 +65,7 @@ public final class LayerRows {
                         : "Give the second layer a label of its own and run again; only the first was read.");
     }
 
-    private static Layer layer(TableRow row, String label, RunParts run) {
+    private static Layer layer(TableRow row, String label, RunAssembly run) {
         Field tare = row.number("Tare");
         Layer.Weighing weighing = new Layer.Weighing(
                 GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
@@ -87,7 +88,7 @@ public final class LayerRows {
                         row.text("Released by"),
                         row.date("Made on"),
                         row.date("Review by")),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 }

@@ -8,6 +8,7 @@ import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
 import workuptally.book.schema.Schema;
 import workuptally.book.words.IdentityWords;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
@@ -60,7 +61,7 @@ public final class LotRows {
     }
 
     /** False where the row is left out. */
-    private boolean read(TableRow row, String label, RunParts run) {
+    private boolean read(TableRow row, String label, RunAssembly run) {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
@@ -85,7 +86,7 @@ public final class LotRows {
         return true;
     }
 
-    private static boolean isOtherProduct(TableRow row, String label, RunParts run) {
+    private static boolean isOtherProduct(TableRow row, String label, RunAssembly run) {
         Optional<Product> product = run.product(row.text("Product"));
         return product.isPresent()
                 && run.lots.stream()
@@ -95,12 +96,16 @@ public final class LotRows {
     }
 
     /** True where the row of another product repeats the weighing of the lot or leaves it blank; else the row is left out and said. */
-    private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunParts run) {
+    private static boolean isOneWeighing(TableRow row, Lot first, Lot other, RunAssembly run) {
         List<String> differ = new ArrayList<>();
-        note(differ, "Gross", first.grossGrams(), other.grossGrams());
-        note(differ, "Tare", first.tareGrams(), other.tareGrams());
-        note(differ, "Net", first.netGrams(), other.netGrams());
-        note(differ, "Second weighing", first.secondWeighingGrams(), other.secondWeighingGrams());
+        note(differ, "Gross", first.weighing().grossGrams(), other.weighing().grossGrams());
+        note(differ, "Tare", first.weighing().tareGrams(), other.weighing().tareGrams());
+        note(differ, "Net", first.weighing().netGrams(), other.weighing().netGrams());
+        note(
+                differ,
+                "Second weighing",
+                first.weighing().secondGrossGrams(),
+                other.weighing().secondGrossGrams());
         if (other.stage().isPresent() && !other.stage().equals(first.stage())) {
             differ.add("Stage");
         }
@@ -129,7 +134,7 @@ public final class LotRows {
         }
     }
 
-    private Lot lot(TableRow row, String label, RunParts run) {
+    private Lot lot(TableRow row, String label, RunAssembly run) {
         Field tare = row.number("Tare");
         return new Lot(
                 run.lot(label).map(Lot::label).orElse(label),
@@ -137,20 +142,21 @@ public final class LotRows {
                 row.choice("Stage", Lot.Stage.values()),
                 run.spelling(row.labels("From", run::knows)),
                 row.text("Vessel"),
-                GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
-                tare,
-                row.number("Net"),
+                new Lot.Weighing(
+                        GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
+                        tare,
+                        row.number("Net"),
+                        GrossAboveTare.of(row, "Second weighing", row.number("Second weighing"), tare)),
                 row.number("Assay"),
                 row.number("Relative standard uncertainty"),
                 identity(row, run),
-                GrossAboveTare.of(row, "Second weighing", row.number("Second weighing"), tare),
                 row.number("Stated yield"),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 
     /** What denies the identity or puts it off is no evidence of it; what is not understood counts as blank. Both are said. */
-    private LotIdentity identity(TableRow row, RunParts run) {
+    private LotIdentity identity(TableRow row, RunAssembly run) {
         String typed = row.text("Identity by");
         String product = row.text("Product");
         IdentityWords.Read read = IdentityWords.read(
@@ -181,7 +187,7 @@ public final class LotRows {
                 "Name what shows it alone, the rest under Notes, and run again; " + meanwhile);
     }
 
-    private static String product(TableRow row, RunParts run) {
+    private static String product(TableRow row, RunAssembly run) {
         String typed = row.text("Product");
         Optional<Product> product = run.product(typed);
         if (product.isEmpty()) {

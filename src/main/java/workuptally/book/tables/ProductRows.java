@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.words.FormulaWords;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.Unit;
 import workuptally.model.Charge;
@@ -30,7 +31,7 @@ public final class ProductRows {
     }
 
     /** A form may name a product of a later row. */
-    private static void checkForm(TableRow row, String name, RunParts run) {
+    private static void checkForm(TableRow row, String name, RunAssembly run) {
         String other = row.text("Form of");
         if (!other.isEmpty()
                 && run.product(other)
@@ -46,7 +47,7 @@ public final class ProductRows {
         }
     }
 
-    private static void read(TableRow row, String name, RunParts run) {
+    private static void read(TableRow row, String name, RunAssembly run) {
         if (run.products.stream().anyMatch(p -> p.name().equalsIgnoreCase(name))) {
             row.report(
                     FindingCode.PRODUCT_DUPLICATE,
@@ -60,22 +61,23 @@ public final class ProductRows {
         run.products.add(new Product(
                 name,
                 row.yesOrNo("Wanted").orElse(true),
-                row.text("Formula"),
+                FormulaWords.read(row.text("Formula")),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
                 skeleton(row, run),
                 row.number("Planned yield"),
-                row.choice("Character", Product.Character.values()),
-                row.number("pKa"),
-                row.number("Partition ratio"),
-                row.text("Partition solvent"),
-                row.number("Log P"),
+                new Product.Partitioning(
+                        row.choice("Character", Product.Character.values()),
+                        row.number("pKa"),
+                        row.number("Partition ratio"),
+                        row.text("Partition solvent"),
+                        row.number("Log P")),
                 row.number("Boiling point"),
                 row.text("Form of"),
                 row.place()));
     }
 
-    private static List<SkeletonPart> skeleton(TableRow row, RunParts run) {
+    private static List<SkeletonPart> skeleton(TableRow row, RunAssembly run) {
         List<SkeletonPart> skeleton = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         for (NamedNumber part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {

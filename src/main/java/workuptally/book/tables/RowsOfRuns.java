@@ -12,11 +12,12 @@ import workuptally.model.LeftOutRow;
  */
 final class RowsOfRuns {
     private final RunIndex runs;
-    private final BiPredicate<TableRow, RunParts> reader;
-    private final BiConsumer<TableRow, RunParts> leftOut;
-    private Optional<RunParts> above = Optional.empty();
+    private final BiPredicate<TableRow, RunAssembly> reader;
+    private final BiConsumer<TableRow, RunAssembly> leftOut;
+    private Optional<RunAssembly> above = Optional.empty();
 
-    private RowsOfRuns(RunIndex runs, BiPredicate<TableRow, RunParts> reader, BiConsumer<TableRow, RunParts> leftOut) {
+    private RowsOfRuns(
+            RunIndex runs, BiPredicate<TableRow, RunAssembly> reader, BiConsumer<TableRow, RunAssembly> leftOut) {
         this.runs = runs;
         this.reader = reader;
         this.leftOut = leftOut;
@@ -31,8 +32,8 @@ final class RowsOfRuns {
     static void read(
             TableRows rows,
             RunIndex runs,
-            BiPredicate<TableRow, RunParts> reader,
-            BiConsumer<TableRow, RunParts> leftOut) {
+            BiPredicate<TableRow, RunAssembly> reader,
+            BiConsumer<TableRow, RunAssembly> leftOut) {
         RowsOfRuns ofRuns = new RowsOfRuns(runs, reader, leftOut);
         rows.forEach(ofRuns::read, ofRuns::leaveOut);
     }
@@ -43,7 +44,7 @@ final class RowsOfRuns {
      * @param label heading of what labels such a row
      */
     static void read(
-            TableRows rows, RunIndex runs, LeftOutRow.Of of, String label, BiPredicate<TableRow, RunParts> reader) {
+            TableRows rows, RunIndex runs, LeftOutRow.Of of, String label, BiPredicate<TableRow, RunAssembly> reader) {
         read(
                 rows,
                 runs,
@@ -52,7 +53,7 @@ final class RowsOfRuns {
     }
 
     private void read(TableRow row) {
-        Optional<RunParts> run = runs.of(row);
+        Optional<RunAssembly> run = runs.of(row);
         if (run.isEmpty()) {
             above.filter(r -> row.isBlank("Run") && !row.holdsOnly("Run")).ifPresent(r -> leftOut.accept(row, r));
             return;

@@ -14,7 +14,7 @@ import workuptally.model.Severity;
 
 /** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
 public final class RunIndex {
-    private final Map<String, RunParts> runs = new LinkedHashMap<>();
+    private final Map<String, RunAssembly> runs = new LinkedHashMap<>();
 
     /** Series as first spelled, by what counts of a name: a book may have as many as runs. */
     private final Map<String, String> series = new HashMap<>();
@@ -24,13 +24,13 @@ public final class RunIndex {
     }
 
     /** The run of an id, spelled otherwise if only one run can be meant. */
-    public Optional<RunParts> find(String id) {
+    public Optional<RunAssembly> find(String id) {
         return Optional.ofNullable(runs.get(key(id)))
-                .or(() -> SameName.of(List.copyOf(runs.values()), RunParts::id, id));
+                .or(() -> SameName.of(List.copyOf(runs.values()), RunAssembly::id, id));
     }
 
     /** The run of exactly this id, but for case and spaces. */
-    Optional<RunParts> findSame(String id) {
+    Optional<RunAssembly> findSame(String id) {
         return Optional.ofNullable(runs.get(key(id)));
     }
 
@@ -39,21 +39,21 @@ public final class RunIndex {
         return series.computeIfAbsent(SameName.key(typed), key -> typed);
     }
 
-    void add(RunParts run) {
+    void add(RunAssembly run) {
         runs.put(key(run.id()), run);
     }
 
-    public Collection<RunParts> all() {
+    public Collection<RunAssembly> all() {
         return runs.values();
     }
 
     /** The run that a row of another table belongs to; nothing if the id is missing or unknown, which is reported. */
-    Optional<RunParts> of(TableRow row) {
+    Optional<RunAssembly> of(TableRow row) {
         Optional<String> id = row.key("Run");
         if (id.isEmpty()) {
             return Optional.empty();
         }
-        Optional<RunParts> run = find(id.get());
+        Optional<RunAssembly> run = find(id.get());
         if (run.isEmpty() && (TotalRow.isNamed(id.get()) || row.holdsOnly("Run"))) {
             return run; // a total or a remark records nothing
         }

@@ -1,12 +1,12 @@
 package workuptally.book.tables;
 
-import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.model.FindingCode;
 import workuptally.model.Run;
+import workuptally.model.RunHead;
 import workuptally.model.Severity;
 
 /** Reads the Runs table. */
@@ -22,7 +22,7 @@ public final class RunRows {
             return; // adds up others
         }
         row.belongsTo(id);
-        Optional<RunParts> earlier = runs.findSame(id);
+        Optional<RunAssembly> earlier = runs.findSame(id);
         if (earlier.isPresent()) {
             row.report(
                     FindingCode.RUN_DUPLICATE,
@@ -34,7 +34,7 @@ public final class RunRows {
             return;
         }
         Optional<Run.Status> status = row.choice("Status", Run.Status.values());
-        Run head = new Run(
+        RunHead head = new RunHead(
                 id,
                 row.date("Date"),
                 row.text("Chemist"),
@@ -44,20 +44,12 @@ public final class RunRows {
                 status.orElse(Run.Status.PLANNED),
                 row.number("Conversion"),
                 row.text("Notes"),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
-        RunParts.StatusEntry entry = blank ? RunParts.StatusEntry.BLANK : RunParts.StatusEntry.UNREAD;
-        runs.add(new RunParts(
+        RunAssembly.StatusEntry entry = blank ? RunAssembly.StatusEntry.BLANK : RunAssembly.StatusEntry.UNREAD;
+        runs.add(new RunAssembly(
                 head,
-                status.isPresent() ? RunParts.StatusEntry.TYPED : entry,
+                status.isPresent() ? RunAssembly.StatusEntry.TYPED : entry,
                 () -> row.report(
                         FindingCode.RUN_STATUS_CONTRADICTED,
                         Severity.HOLD,

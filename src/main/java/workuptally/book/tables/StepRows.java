@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TypedText;
 import workuptally.model.Field;
@@ -27,7 +28,7 @@ public final class StepRows {
     private StepRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        Map<RunParts, List<TableRow>> withoutSource = new LinkedHashMap<>();
+        Map<RunAssembly, List<TableRow>> withoutSource = new LinkedHashMap<>();
         RowsOfRuns.read(rows, runs, LeftOutRow.Of.STEP, "Step", (row, run) -> {
             Step step = step(row, run);
             run.steps.add(step);
@@ -53,7 +54,7 @@ public final class StepRows {
                         "Write what the step starts from, and run again.");
     }
 
-    private static Step step(TableRow row, RunParts run) {
+    private static Step step(TableRow row, RunAssembly run) {
         Field portions = portions(row);
         Optional<PortionCells.Portioned> written = row.portioned("Volume", portions);
         return new Step(
@@ -80,7 +81,7 @@ public final class StepRows {
                         given(row, run, "Gives organic"),
                         given(row, run, "Gives aqueous"),
                         given(row, run, "Gives other")),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 
@@ -127,7 +128,7 @@ public final class StepRows {
         return row.choice("Operation", Step.Operation.values());
     }
 
-    private static List<String> given(TableRow row, RunParts run, String heading) {
+    private static List<String> given(TableRow row, RunAssembly run, String heading) {
         List<String> labels = row.shared(run.spelling(row.labels(heading, run::knows)));
         labels.forEach(run::defineLabel);
         return labels;

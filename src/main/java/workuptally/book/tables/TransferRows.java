@@ -30,7 +30,7 @@ public final class TransferRows {
 
     private static Optional<Transfer> read(TableRow row, RunIndex runs, ContainerRows containers) {
         String typedRun = row.text("Run");
-        Optional<RunParts> run = runs.find(typedRun);
+        Optional<RunAssembly> run = runs.find(typedRun);
         if (!typedRun.isEmpty() && run.isEmpty()) {
             RunIndex.reportUnknown(row, typedRun);
             return Optional.empty();
@@ -72,7 +72,7 @@ public final class TransferRows {
 
     private static Transfer transfer(
             TableRow row,
-            Optional<RunParts> run,
+            Optional<RunAssembly> run,
             List<String> layers,
             String material,
             String container,
@@ -89,7 +89,7 @@ public final class TransferRows {
         }
         return new Transfer(
                 row.text("Transfer"),
-                run.map(RunParts::id).orElse(""),
+                run.map(RunAssembly::id).orElse(""),
                 run.map(found -> found.spelling(layers)).orElse(layers),
                 material,
                 known.map(Container::id).orElse(container),

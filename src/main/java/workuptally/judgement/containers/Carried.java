@@ -1,5 +1,6 @@
 package workuptally.judgement.containers;
 
+import workuptally.model.SubstanceName;
 import workuptally.reference.hazards.Reactivity.Membership;
 
 /**
@@ -14,5 +15,10 @@ record Carried(String material, Membership membership, boolean shown, boolean mi
     /** More than a little of a material. */
     Carried(String material, Membership membership, boolean shown) {
         this(material, membership, shown, false);
+    }
+
+    /** True for a material of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(material, name);
     }
 }

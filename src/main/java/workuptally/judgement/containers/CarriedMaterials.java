@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Material;
 import workuptally.material.Part;
@@ -14,8 +14,10 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
 import workuptally.reference.hazards.ReactivityGroup;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.ContainerLabel;
@@ -63,9 +65,9 @@ final class CarriedMaterials {
      * What named contents, the stream of a container and the words of its label say. What a stream stands for is taken to be there unless the
      * contents name one of it: a stream for cyanide or azide whose contents name a cyanide is no azide.
      */
-    List<Carried> ofContainer(String label, ContainerLabel read, Set<String> contents) {
+    List<Carried> ofContainer(String label, ContainerLabel read, Map<String, Double> contents) {
         List<Carried> all = new ArrayList<>();
-        contents.forEach(name -> all.addAll(ofMaterial(name)));
+        contents.keySet().forEach(name -> all.addAll(ofContent(name, contents)));
         Set<String> told = new HashSet<>();
         all.forEach(c -> told.addAll(c.membership().classes()));
         read.stream()
@@ -78,6 +80,23 @@ final class CarriedMaterials {
 
     private Carried ofClass(String label, String materialClass) {
         return new Carried(label, reactivity.membership(List.of(materialClass), List.of()), true);
+    }
+
+    /** Beside water a material is as strong as its share of the whole: an acid of 4 % is no concentrated one. */
+    private List<Carried> ofContent(String name, Map<String, Double> contents) {
+        double total = contents.values().stream().mapToDouble(g -> g).sum();
+        double share = 100 * contents.get(name) / total;
+        boolean dissolved = share < 100
+                && contents.keySet().stream()
+                        .anyMatch(other -> substances.material(other).is(MaterialClass.WATER));
+        Material material = substances.material(name);
+        if (!dissolved || material.parts().size() != 1 || material.main().row().isEmpty()) {
+            return ofMaterial(name);
+        }
+        return List.of(new Carried(
+                material.written(),
+                reactivity.membership(material.main().row().get(), OptionalDouble.of(share), OptionalDouble.empty()),
+                true));
     }
 
     private List<Carried> ofMaterial(String name) {
@@ -111,7 +130,9 @@ final class CarriedMaterials {
             if (pH.isEmpty() || !isToldByPh(present, pH.get().value())) {
                 all.add(new Carried(
                         present.name(),
-                        present.membership(),
+                        pH.isEmpty()
+                                ? present.membership()
+                                : atPh(present, pH.get().value()),
                         isShown(run, present),
                         isMinorSolvent(run, label, present)));
             }
@@ -138,8 +159,7 @@ final class CarriedMaterials {
                 .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
                     if (100 * grams / makeUp.totalGrams() >= substances.value(Threshold.LEAST_CLASS_SHARE)) {
                         for (Carried part : ofMaterial(name)) {
-                            boolean named =
-                                    known.stream().anyMatch(c -> c.material().equalsIgnoreCase(part.material()));
+                            boolean named = known.stream().anyMatch(c -> c.isOf(part.material()));
                             if (!named && part.membership().classes().contains(MaterialClass.OXIDISER)) {
                                 oxidants.add(part);
                             }
@@ -154,7 +174,7 @@ final class CarriedMaterials {
         List<Carried> solvents = new ArrayList<>();
         run.makeUp(label)
                 .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
-                    boolean named = known.stream().anyMatch(c -> c.material().equalsIgnoreCase(name));
+                    boolean named = known.stream().anyMatch(c -> c.isOf(name));
                     if (grams > 0 && !named && substances.isOrganicSolvent(name)) {
                         ofMaterial(name)
                                 .forEach(part -> solvents.add(new Carried(
@@ -182,26 +202,39 @@ final class CarriedMaterials {
                         : classes.contains(MaterialClass.ACID) || classes.contains(MaterialClass.BASE));
     }
 
+    /** An organic acid that the pH shows to be a salt is no acid any more, but organic still. */
+    private Membership atPh(Present present, double pH) {
+        Membership membership = present.membership();
+        boolean salt = pH > substances.value(Threshold.POOLED_BASIC_ABOVE)
+                && membership.classes().contains(MaterialClass.ACID)
+                && membership.classes().contains(MaterialClass.ORGANIC);
+        return salt
+                ? reactivity.membership(
+                        membership.classes().stream()
+                                .filter(c -> !c.equals(MaterialClass.ACID)
+                                        && !reactivity.ancestors(c).contains(MaterialClass.ACID))
+                                .toList(),
+                        List.of())
+                : membership;
+    }
+
     private boolean isMinorSolvent(RunTally run, String label, Present present) {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
         if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.isListedSolvent()) {
             return false;
         }
-        String name = present.part().name().toLowerCase(Locale.ROOT);
+        String name = SubstanceName.key(present.part().name());
         double grams = makeUp.get().grams().entrySet().stream()
-                .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name)
-                        || e.getKey().equalsIgnoreCase(name + LayerMakeUpAccount.AS_SALT))
+                .filter(e -> SubstanceName.key(e.getKey()).equals(name)
+                        || SubstanceName.same(e.getKey(), name + LayerMakeUpAccount.AS_SALT))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         return 100 * grams / makeUp.get().totalGrams() < substances.value(Threshold.LEAST_CLASS_SHARE);
     }
 
     /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */
-    private static boolean isShown(RunTally run, Present present) {
-        boolean testable = present.part()
-                .row()
-                .flatMap(row -> row.behaviour().quenchTest())
-                .isPresent();
+    private boolean isShown(RunTally run, Present present) {
+        boolean testable = substances.hasQuenchTest(present.part());
         boolean charged = run.run().charges().stream().map(Charge::material).anyMatch(present.name()::equals);
         if (present.persists() || !testable || !charged) {
             return true;

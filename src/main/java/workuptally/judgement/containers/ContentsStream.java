@@ -50,7 +50,7 @@ final class ContentsStream {
         counted.forEach((name, material) -> classes(material).forEach(c -> holds.putIfAbsent(c, name)));
         Optional<String> byRule = substances
                 .streamRule(facts(grams, organic, holds))
-                .filter(rule -> !rule.holds().isEmpty() || organic > HALF)
+                .filter(rule -> !rule.when().holds().isEmpty() || organic > HALF)
                 .map(StreamRule::stream);
         return byRule.or(() -> water > HALF ? acidOrBase(holds.keySet()) : Optional.empty());
     }
@@ -58,7 +58,10 @@ final class ContentsStream {
     private LayerFacts facts(Map<String, Double> grams, double organic, Map<String, String> holds) {
         double halogenated = percent(
                 grams,
-                name -> substances.solvent(name).filter(s -> s.halogenated()).isPresent()
+                name -> substances
+                                .solvent(name)
+                                .filter(s -> s.hazards().halogenated())
+                                .isPresent()
                         || substances.material(name).is(MaterialClass.HALOGENATED));
         double acid = percent(
                 grams,

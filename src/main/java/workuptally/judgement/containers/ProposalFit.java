@@ -17,6 +17,7 @@ import workuptally.tally.containers.ContainerState;
  * @param streamName stream that its make-up suggests
  * @param clashes materials that must not meet
  * @param cakes what drying cakes that it brings may hold
+ * @param unassayedSolids labels of solids that it brings, which nobody assayed while the balance of their run is open
  * @param after contents with the proposals that fit before it, and itself
  * @param fillLimitPercent largest fill, %
  * @param crossesFill true where this proposal, and none before it, takes the container over that fill
@@ -28,6 +29,7 @@ public record ProposalFit(
         String streamName,
         List<Clash> clashes,
         List<HeldOnCake> cakes,
+        List<String> unassayedSolids,
         ContainerState after,
         double fillLimitPercent,
         boolean crossesFill) {
@@ -35,6 +37,7 @@ public record ProposalFit(
     public ProposalFit {
         clashes = List.copyOf(clashes);
         cakes = List.copyOf(cakes);
+        unassayedSolids = List.copyOf(unassayedSolids);
     }
 
     /** True where it is added before the next one is looked at: no other stream, and nothing hazardous that meets. */
@@ -87,6 +90,16 @@ public record ProposalFit(
         /** The gas in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
         public String gasInBrackets() {
             return row.gasInBrackets();
+        }
+
+        /** The same in a word or two. */
+        public String dangerInAWord() {
+            return row.dangerInAWord();
+        }
+
+        /** Whether it sets deadly gas free, burns or explodes. */
+        public boolean isCritical() {
+            return isHazardous() && row.severity() == ReactivityPair.Severity.CRITICAL;
         }
 
         /** True where gas, toxic or strong heat is to be feared; false for a caution. */

@@ -15,6 +15,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Layer;
 import workuptally.model.Product;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.FlashPoint;
 import workuptally.reference.hazards.Hazard;
@@ -63,7 +64,7 @@ public final class ContainerHazards {
         book.runs().stream()
                 .flatMap(run -> run.products().stream())
                 .map(Product::name)
-                .map(name -> name.toLowerCase(Locale.ROOT))
+                .map(name -> SubstanceName.key(name))
                 .forEach(own::add);
     }
 
@@ -81,7 +82,7 @@ public final class ContainerHazards {
             ofComponent(name, material).ifPresent(notes::add);
             boolean listed = material.parts().stream()
                     .anyMatch(p -> p.substance().isPresent() || p.row().isPresent());
-            if (!listed && !ContainerState.isOurWord(name) && !own.contains(name.toLowerCase(Locale.ROOT))) {
+            if (!listed && !ContainerState.isOurWord(name) && !own.contains(SubstanceName.key(name))) {
                 silent.add(name);
             }
         });
@@ -137,13 +138,13 @@ public final class ContainerHazards {
             Optional<Solute> solute = substances.solute(part.getKey());
             if (solute.isPresent()) {
                 double moles = part.getValue() / solute.get().molarMassGramsPerMole();
-                acid += moles * solute.get().acidMolesPerMole();
-                base += moles * solute.get().baseMolesPerMole();
+                acid += moles * solute.get().acidBase().acidMolesPerMole();
+                base += moles * solute.get().acidBase().baseMolesPerMole();
                 strongAcid += is(solute.get(), Solute.Behaviour.STRONG_ACID)
-                        ? moles * solute.get().acidMolesPerMole()
+                        ? moles * solute.get().acidBase().acidMolesPerMole()
                         : 0;
                 strongBase += is(solute.get(), Solute.Behaviour.STRONG_BASE)
-                        ? moles * solute.get().baseMolesPerMole()
+                        ? moles * solute.get().acidBase().baseMolesPerMole()
                         : 0;
             }
         }
@@ -168,7 +169,7 @@ public final class ContainerHazards {
     }
 
     private static boolean is(Solute solute, Solute.Behaviour behaviour) {
-        return solute.behaviour().filter(b -> b == behaviour).isPresent();
+        return solute.acidBase().behaviour().filter(b -> b == behaviour).isPresent();
     }
 
     /** What a layer that was poured in takes along: what was said of it beside its make-up does not end with its label. */

@@ -8,9 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.model.SubstanceName;
 import workuptally.reference.hazards.FlashPoint;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
-import workuptally.tally.layers.Materials;
 
 /**
  * The hazard statements that go with a portion because of what it holds: those of each component from the share on from which a mixture
@@ -68,8 +69,8 @@ public final class MixtureStatements {
 
     private static Optional<HazardNote> unnamed(
             Map<String, Double> percents, List<HazardNote> notes, Map<String, String> mayBe) {
-        double percent =
-                percents.getOrDefault(LayerFlow.UNSTATED, 0.0) + percents.getOrDefault(Materials.REACTANTS, 0.0);
+        double percent = percents.getOrDefault(LayerFlow.UNSTATED, 0.0)
+                + percents.getOrDefault(IngredientAccount.REACTANTS, 0.0);
         Set<String> statements = new LinkedHashSet<>();
         List<String> names = new ArrayList<>();
         for (String name : percent < TRACE_PERCENT ? Set.<String>of() : mayBe.keySet()) {
@@ -160,7 +161,7 @@ public final class MixtureStatements {
         double solvents = 0;
         double water = 0;
         for (Map.Entry<String, Double> part : percents.entrySet()) {
-            if (part.getKey().equalsIgnoreCase(Materials.WATER)) {
+            if (SubstanceName.same(part.getKey(), IngredientAccount.WATER)) {
                 water += part.getValue();
             }
             for (HazardNote note : notes) {
@@ -258,8 +259,8 @@ public final class MixtureStatements {
                 percents.get(name), own.stream().map(MixtureStatements::code).toList())));
         if (together) {
             double unknown = percents.entrySet().stream()
-                    .filter(p ->
-                            !statements.containsKey(p.getKey()) && !p.getKey().equalsIgnoreCase(Materials.WATER))
+                    .filter(p -> !statements.containsKey(p.getKey())
+                            && !SubstanceName.same(p.getKey(), IngredientAccount.WATER))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             return MixtureRules.codes(parts, unknown);

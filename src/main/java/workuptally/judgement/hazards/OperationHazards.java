@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.chemistry.Antoine;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.charges.AirSensitive;
 import workuptally.material.Material;
 import workuptally.model.Charge;
@@ -111,13 +110,9 @@ final class OperationHazards {
 
     /** Atoms of carbon and oxygen for each of nitrogen; empty with fewer than three nitrogens and for no formula. */
     private static Optional<Double> carbonAndOxygenPerNitrogen(String formula) {
-        try {
-            Formula read = Formula.parse(formula);
-            double nitrogen = read.count("N");
-            return nitrogen < 3 ? Optional.empty() : Optional.of((read.count("C") + read.count("O")) / nitrogen);
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+        return Formula.in(formula)
+                .filter(read -> read.count("N") >= 3)
+                .map(read -> (read.count("C") + read.count("O")) / read.count("N"));
     }
 
     private static List<String> materials(Run run) {
@@ -145,7 +140,8 @@ final class OperationHazards {
     }
 
     private Optional<HazardNote> pressure(Solvent solvent, List<Step> steps) {
-        return solvent.antoine()
+        return solvent.volatility()
+                .antoine()
                 .map(a -> new Antoine(a.a(), a.b(), a.c(), a.fromCelsius(), a.toCelsius()))
                 .filter(a -> a.holdsAt(roomCelsius))
                 .map(a -> a.kilopascals(roomCelsius))
@@ -190,11 +186,12 @@ final class OperationHazards {
                 .molarityMolesPerLitre()
                 .entered()
                 .map(Entered::value)
-                .orElseGet(
-                        () -> wash.map(w -> w.molarityMolesPerLitre().orElse(0)).orElse(0.0));
+                .orElseGet(() -> wash.map(
+                                w -> w.concentration().molarityMolesPerLitre().orElse(0))
+                        .orElse(0.0));
         boolean acidOrBase = wash.flatMap(Wash::solute)
                 .flatMap(reference.solutes()::find)
-                .flatMap(Solute::behaviour)
+                .flatMap(s -> s.acidBase().behaviour())
                 .filter(b -> b == Solute.Behaviour.STRONG_ACID || b == Solute.Behaviour.STRONG_BASE)
                 .isPresent();
         if (!neutralises || !acidOrBase || strength < reference.value(Threshold.HEAT_FROM)) {
@@ -213,15 +210,15 @@ final class OperationHazards {
             return Optional.empty();
         }
         return atStep.of(step).stream()
-                .filter(s ->
-                        temperature.get() > s.boilingPointCelsius() - reference.value(Threshold.SHAKEN_BELOW_BOILING))
+                .filter(s -> temperature.get()
+                        > s.volatility().boilingPointCelsius() - reference.value(Threshold.SHAKEN_BELOW_BOILING))
                 .findFirst()
                 .map(s -> new HazardNote(
                         "step " + step.number() + " at " + say("%.0f °C", temperature.get()),
                         List.of(),
                         say(
                                 "%s boils at %.0f °C: a warm mixture is not shaken in a closed funnel; let it cool first.",
-                                s.name(), s.boilingPointCelsius()),
+                                s.name(), s.volatility().boilingPointCelsius()),
                         PRACTICE));
     }
 
@@ -241,16 +238,20 @@ final class OperationHazards {
                 .filter(SolventsAtStep::takesSolventOff)
                 .flatMap(s -> atStep.of(s).stream())
                 .distinct()
-                .filter(Solvent::peroxideFormer)
+                .filter(s -> s.hazards().peroxideFormer())
                 .map(s -> s.name()
-                        + s.peroxideClass().map(c -> " (class " + c + ")").orElse(""))
+                        + s.hazards()
+                                .peroxideClass()
+                                .map(c -> " (class " + c + ")")
+                                .orElse(""))
                 .toList();
         if (formers.isEmpty()) {
             return Optional.empty();
         }
         List<Step> steps = run.orderedSteps().stream()
                 .filter(SolventsAtStep::takesSolventOff)
-                .filter(s -> atStep.of(s).stream().anyMatch(Solvent::peroxideFormer))
+                .filter(s -> atStep.of(s).stream()
+                        .anyMatch(solvent -> solvent.hazards().peroxideFormer()))
                 .toList();
         return Optional.of(new HazardNote(
                 "evaporating " + String.join(", ", formers) + at(steps),

@@ -15,6 +15,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialRow;
@@ -23,9 +24,10 @@ import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.IngredientAccount;
+import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -46,6 +48,9 @@ final class PortionHazards {
 
     private static final Set<String> GAS_WITH_WATER_OR_ACID = Set.of("EUH029", "EUH031", "EUH032");
 
+    /** From this share of unnamed matter on a label goes by what went in, mass %. */
+    private static final double HALF_PERCENT = 50;
+
     private final Reference reference;
     private final Substances substances;
     private final PartStatements parts;
@@ -59,14 +64,20 @@ final class PortionHazards {
     /** A note for each portion of which there is something to say, in order of the steps. */
     List<HazardNote> of(RunTally tally, List<RunMaterial> materials) {
         List<HazardNote> notes = new ArrayList<>();
+        List<Plan.ExpectedLayer> expected = tally.plan().map(Plan::layers).orElse(List.of());
         for (LayerTally layer : tally.layers()) {
-            Map<String, Double> grams =
-                    tally.makeUp(layer.label()).map(LayerMakeUp::grams).orElse(Map.of());
+            Map<String, Double> grams = tally.makeUp(layer.label())
+                    .map(LayerMakeUp::grams)
+                    .or(() -> expected.stream()
+                            .filter(e -> e.label().equals(layer.label()))
+                            .map(Plan.ExpectedLayer::grams)
+                            .findFirst())
+                    .orElse(Map.of());
             if (layer.terminal() || layer.entry().isPresent()) {
                 note(tally, materials, layer.label(), grams, pH(tally, layer)).ifPresent(notes::add);
             }
         }
-        for (Plan.ExpectedLayer layer : tally.plan().map(Plan::layers).orElse(List.of())) {
+        for (Plan.ExpectedLayer layer : expected) {
             // each gets a label on the bench sheet, also one that a later step takes
             if (tally.layer(layer.label())
                     .filter(l -> l.terminal() || l.entry().isPresent())
@@ -101,6 +112,7 @@ final class PortionHazards {
         Map<String, Double> percents = PartStatements.percents(grams);
         parts.say(percents, pH, said);
         named(percents, materials, said);
+        unnamed(tally, label, percents, said);
         carried(tally, label, said);
         planned(tally, label, said);
         ofQuench(tally, label, grams, said);
@@ -176,23 +188,60 @@ final class PortionHazards {
         }
     }
 
-    /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
+    /**
+     * A part that stands under another name than that of the tables, as a charge or the solute of a solution does: its statements are found
+     * by what the name means.
+     */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
-        boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
+            Part main = material.material().main();
+            // under its name in the tables the statements of its row of hazards count among those of all parts
+            boolean row = material.material().hazard().isPresent();
             double percent = percents.entrySet().stream()
-                    .filter(p -> p.getKey().equalsIgnoreCase(material.written()))
+                    .filter(p ->
+                            isOf(main, p.getKey(), material) && !(row && SubstanceName.same(p.getKey(), main.name())))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
-            Part main = material.material().main();
             boolean gone = wet && main.isDestroyedByWater();
-            if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
-                material.material().hazard().stream()
-                        .filter(h ->
-                                reference.concentrationLimits().findAll(h.key()).isEmpty())
-                        .forEach(h -> said.codes().addAll(MixtureStatements.borneAlone(h.statements(), percent)));
+            if (percent > 0 && !gone) {
+                said.codes().addAll(MixtureStatements.borneAlone(withoutLimits(main), percent));
             }
         }
+    }
+
+    /** Statements of a part that no limits of its own rule: those of its row of hazards, else those remembered. */
+    private List<String> withoutLimits(Part part) {
+        Optional<Hazard> hazard = part.substance().flatMap(Substance::hazard);
+        return hazard.isPresent()
+                ? hazard.filter(h ->
+                                reference.concentrationLimits().findAll(h.key()).isEmpty())
+                        .map(Hazard::statements)
+                        .orElse(List.of())
+                : part.row().map(MaterialRow::rememberedStatements).orElse(List.of());
+    }
+
+    /** Of a portion that is unknown for the most part: what is only remembered of what went in, which no row of hazards tells. */
+    private void unnamed(RunTally tally, String label, Map<String, Double> percents, Said said) {
+        double unknown = percents.getOrDefault(LayerFlow.UNSTATED, 0.0);
+        if (unknown < HALF_PERCENT) {
+            return;
+        }
+        tally.evidence().meetings().in(label).stream()
+                .filter(p -> p.share() == Present.Share.MAIN && !p.isListedSolvent())
+                .map(Present::part)
+                .filter(part -> part.substance().flatMap(Substance::hazard).isEmpty())
+                .forEach(part -> said.codes().addAll(MixtureStatements.borneAlone(withoutLimits(part), unknown)));
+    }
+
+    /** Whether a name is the main part's, as typed or as that of what is dissolved: sodium hypochlorite of its solution. */
+    private static boolean isOf(Part main, String name, RunMaterial material) {
+        return SubstanceName.same(name, material.written())
+                || SubstanceName.same(name, main.name())
+                || main.substance()
+                        .flatMap(Substance::solute)
+                        .filter(solute -> SubstanceName.same(solute.name(), name))
+                        .isPresent();
     }
 
     private static Stream<String> ofPart(Part part) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import workuptally.model.Phrase;
+import workuptally.model.SubstanceName;
 
 /**
  * What the evidence about one layer amounts to. A person decides; this lays out what there is.
@@ -69,7 +70,12 @@ public record LayerDecision(
      * @param grams mass, g
      * @param percentOfTheory the same, % of theory
      */
-    public record AtMost(String product, double grams, double percentOfTheory) {}
+    public record AtMost(String product, double grams, double percentOfTheory) {
+        /** True for the bound on a product of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(product, name);
+        }
+    }
 
     /**
      * One condition.

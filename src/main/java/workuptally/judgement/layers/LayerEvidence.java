@@ -77,7 +77,7 @@ record LayerEvidence(
     private static Optional<MeasuredValue> theory(RunTally run, String product) {
         return run.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(product))
+                        .filter(p -> p.isOf(product))
                         .findFirst()
                         .map(ProductTheory::massGrams));
     }

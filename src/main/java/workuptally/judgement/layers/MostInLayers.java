@@ -39,7 +39,7 @@ public record MostInLayers(double grams, double atStakeGrams, int unbounded) {
                     continue;
                 }
                 Optional<Content> content = layer.contents().stream()
-                        .filter(c -> c.substance().equalsIgnoreCase(product))
+                        .filter(c -> c.isOf(product))
                         .filter(c -> c.upperBoundGrams().isPresent())
                         .findFirst();
                 double most = content.map(c -> c.upperBoundGrams().orElse(0)).orElse(0.0);
@@ -71,7 +71,7 @@ public record MostInLayers(double grams, double atStakeGrams, int unbounded) {
     /** Theory less what was isolated of a product, g; no limit where either is not known or nothing is left. */
     private static double notIsolatedGrams(RunTally run, String product) {
         Optional<Double> isolated = run.yields().stream()
-                .filter(y -> y.product().name().equalsIgnoreCase(product) && y.basis() != YieldBasis.NONE)
+                .filter(y -> y.isOf(product) && y.basis() != YieldBasis.NONE)
                 .map(y -> y.massGrams().value())
                 .findFirst();
         double left = LayerEvidence.theoryGrams(run, product).orElse(Double.POSITIVE_INFINITY) - isolated.orElse(0.0);

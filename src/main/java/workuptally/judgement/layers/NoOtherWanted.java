@@ -77,15 +77,14 @@ final class NoOtherWanted implements LayerCondition {
     private static boolean isFound(RunTally run, Product product) {
         return run.layers().stream().anyMatch(l -> isLookedForIn(l, product))
                 || run.lots().stream()
-                        .anyMatch(l -> l.product().equalsIgnoreCase(product.name())
-                                && l.pureGrams().isPresent());
+                        .anyMatch(l -> l.isOf(product.name()) && l.pureGrams().isPresent());
     }
 
     /** What the run lacks of a product at most, % of theory. */
     private static Optional<Double> atMostPercent(LayerEvidence evidence, Product product) {
         Optional<Double> theory = LayerEvidence.theoryGrams(evidence.run(), product.name());
         return evidence.layer().contents().stream()
-                .filter(c -> c.substance().equalsIgnoreCase(product.name()) && c.isBoundedByConservation())
+                .filter(c -> c.isOf(product.name()) && c.isBoundedByConservation())
                 .findFirst()
                 .flatMap(c -> theory.filter(t -> t > 0)
                         .map(t -> 100 * c.upperBoundGrams().orElse(Double.POSITIVE_INFINITY) / t));
@@ -98,7 +97,6 @@ final class NoOtherWanted implements LayerCondition {
     }
 
     private static boolean isLookedForIn(LayerTally layer, Product product) {
-        return layer.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name()) && LayerEvidence.isBounded(c));
+        return layer.contents().stream().anyMatch(c -> c.isOf(product.name()) && LayerEvidence.isBounded(c));
     }
 }

@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.RunMaterial;
 
 /**
@@ -32,11 +33,11 @@ final class NotJudged {
     }
 
     private static boolean isCharged(Run run, RunMaterial material) {
-        return run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(material.written()));
+        return run.charges().stream().anyMatch(c -> c.isOf(material.written()));
     }
 
     private static boolean isAddedUpTo(int last, List<Step> steps, RunMaterial material) {
         return steps.subList(0, last + 1).stream()
-                .anyMatch(s -> s.added().material().equalsIgnoreCase(material.written()));
+                .anyMatch(s -> SubstanceName.same(s.added().material(), material.written()));
     }
 }

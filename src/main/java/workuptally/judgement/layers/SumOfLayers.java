@@ -154,7 +154,7 @@ final class SumOfLayers {
 
     private static Optional<Content> content(LayerTally layer, String product) {
         return layer.contents().stream()
-                .filter(c -> c.substance().equalsIgnoreCase(product))
+                .filter(c -> c.isOf(product))
                 .filter(LayerEvidence::isBounded)
                 .findFirst();
     }

@@ -21,7 +21,7 @@ final class WaitingTimePassed implements LayerCondition {
         Optional<LocalDate> made = evidence.layer()
                 .entry()
                 .flatMap(l -> l.custody().madeOn())
-                .or(() -> evidence.run().run().date());
+                .or(() -> evidence.run().run().head().date());
         Optional<LocalDate> today = evidence.book().limits().day(Limit.AS_OF);
         if (made.isEmpty() || today.isEmpty()) {
             return new Condition(

@@ -152,7 +152,7 @@ public final class OpenLayers {
                     needs.add(layer.label());
                 }
                 case BALANCE -> {
-                    if (!tally.evidence().missingLayers().isEmpty() || rags.isEmpty() && !unread) {
+                    if (!tally.evidence().gaps().missingLayers().isEmpty() || rags.isEmpty() && !unread) {
                         return Optional.empty();
                     }
                     needs.addAll(rags.isEmpty() ? Set.of(layer.label()) : rags);

@@ -39,16 +39,15 @@ final class PossibleTests {
         return tally.run().products().stream()
                 .filter(Product::wanted)
                 .map(Product::name)
-                .filter(name -> layer.contents().stream()
-                                .filter(c -> c.substance().equalsIgnoreCase(name))
-                                .noneMatch(Content::isOwnEvidence)
-                        || isByResidueAlone(layer, name))
+                .filter(name ->
+                        layer.contents().stream().filter(c -> c.isOf(name)).noneMatch(Content::isOwnEvidence)
+                                || isByResidueAlone(layer, name))
                 .toList();
     }
 
     private boolean isByResidueAlone(LayerTally layer, String product) {
         List<Assay> rows = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(product))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(product))
                 .toList();
         return !rows.isEmpty()
                 && rows.stream()
@@ -148,7 +147,7 @@ final class PossibleTests {
     private static boolean isAssayedByMass(Run run, String label, String product) {
         return run.assays().stream()
                 .anyMatch(a -> a.sample().equals(label)
-                        && a.substance().equalsIgnoreCase(product)
+                        && a.isOf(product)
                         && a.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
                         && a.result().entered().filter(r -> r.value() > 0).isPresent());
     }
@@ -207,7 +206,7 @@ final class PossibleTests {
         for (String substance : names) {
             Optional<Double> theory = tally.theory().stream()
                     .flatMap(t -> t.products().stream())
-                    .filter(p -> p.product().name().equalsIgnoreCase(substance))
+                    .filter(p -> p.isOf(substance))
                     .map(p -> p.massGrams().value())
                     .findFirst();
             if (theory.isEmpty()) {
@@ -233,7 +232,7 @@ final class PossibleTests {
         return !kept
                 ? 0
                 : layer.contents().stream()
-                        .filter(c -> c.substance().equalsIgnoreCase(substance) && c.isOwnEvidence())
+                        .filter(c -> c.isOf(substance) && c.isOwnEvidence())
                         .mapToDouble(c -> c.upperBoundGrams()
                                 .orElse(c.massGrams().map(MeasuredValue::value).orElse(0.0)))
                         .sum();

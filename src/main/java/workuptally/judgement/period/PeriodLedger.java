@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.BookShare.CorrectionShare;
+import workuptally.judgement.period.PeriodReview.Before;
 import workuptally.judgement.period.PeriodReview.BookLine;
 import workuptally.judgement.period.PeriodReview.Comparison;
 import workuptally.judgement.period.PeriodReview.Earlier;
@@ -128,9 +129,7 @@ public final class PeriodLedger {
                 notCounted,
                 List.copyOf(containers.values()),
                 classes,
-                weeks(),
-                spansBefore.stream().map(this::earlier).toList(),
-                lastFour(),
+                new Before(weeks(), spansBefore.stream().map(this::earlier).toList(), lastFour()),
                 bookLines(byDate, notCounted),
                 corrections,
                 settings.limits(),

@@ -23,9 +23,7 @@ import workuptally.model.InputFile;
  * @param notCounted records of runs that do not count, with the reason
  * @param containers each container as the last book of the period that lists it leaves it, by id
  * @param classes preparations of which a book of the period holds many runs
- * @param weeks the weeks from Monday to Sunday before the period, the earliest first, only those with runs
- * @param earlier the spans that the period is compared with, the earliest first, also those without runs
- * @param lastFour all of them together, as far as they hold runs; empty where none does
+ * @param before what it is compared with
  * @param books what was read and what was not, in order of their names
  * @param corrections corrections in the books of the period
  * @param limits limits in force in them
@@ -40,9 +38,7 @@ public record PeriodReview(
         List<NotCounted> notCounted,
         List<ContainerShare> containers,
         List<ClassShare> classes,
-        List<Week> weeks,
-        List<Earlier> earlier,
-        Optional<Comparison> lastFour,
+        Before before,
         List<BookLine> books,
         List<CorrectionShare> corrections,
         List<LimitInForce> limits,
@@ -55,8 +51,6 @@ public record PeriodReview(
         notCounted = List.copyOf(notCounted);
         containers = List.copyOf(containers);
         classes = List.copyOf(classes);
-        weeks = List.copyOf(weeks);
-        earlier = List.copyOf(earlier);
         books = List.copyOf(books);
         corrections = List.copyOf(corrections);
         limits = List.copyOf(limits);
@@ -89,6 +83,21 @@ public record PeriodReview(
      * @param because why
      */
     public record NotCounted(String book, String run, String because) {}
+
+    /**
+     * What the period is compared with.
+     *
+     * @param weeks the weeks from Monday to Sunday before the period, the earliest first, only those with runs
+     * @param earlier the spans that the period is compared with, the earliest first, also those without runs
+     * @param lastFour all of them together, as far as they hold runs; empty where none does
+     */
+    public record Before(List<Week> weeks, List<Earlier> earlier, Optional<Comparison> lastFour) {
+        /** Copies the lists. */
+        public Before {
+            weeks = List.copyOf(weeks);
+            earlier = List.copyOf(earlier);
+        }
+    }
 
     /**
      * A week before the period.

@@ -146,36 +146,36 @@ public final class HeldLayers {
                     : Phrase.of("Keep it; {}", measure(tally, layer));
         }
         Reextraction r = gain.get();
-        if (!r.acidGases().isEmpty()) {
+        if (!r.phSetting().acidGases().isEmpty()) {
             return Phrase.of(
                     "Keep it; {} could be recovered at pH {}, but acid must not meet what this run used ({}): settle with the"
                             + " person responsible that none is left before any acid goes in.",
-                    Figure.decimals(r.gainGrams(), 2, "g"),
-                    Figure.decimals(r.pH().getAsDouble(), 1, ""),
-                    r.acidCaution());
+                    Figure.decimals(r.gain().grams(), 2, "g"),
+                    Figure.decimals(r.phSetting().pH().getAsDouble(), 1, ""),
+                    r.phSetting().acidCaution());
         }
-        Phrase gas = r.carbonDioxideMillimoles() == 0
+        Phrase gas = r.phSetting().carbonDioxideMillimoles() == 0
                 ? Phrase.NONE
                 : Phrase.of(
                         " (slowly, in the open vessel: up to {} of carbon dioxide)",
-                        Figure.decimals(r.carbonDioxideMillimoles(), 0, "mmol"));
-        Phrase first = r.pH().isEmpty()
+                        Figure.decimals(r.phSetting().carbonDioxideMillimoles(), 0, "mmol"));
+        Phrase first = r.phSetting().pH().isEmpty()
                 ? Phrase.NONE
                 : Phrase.of(
                         "bring it to pH {} with {} of {}{}, then ",
-                        Figure.decimals(r.pH().getAsDouble(), 1, ""),
-                        Figure.decimals(Math.abs(r.acidMillimoles()), 0, "mmol"),
-                        r.acidMillimoles() > 0 ? "acid" : "base",
+                        Figure.decimals(r.phSetting().pH().getAsDouble(), 1, ""),
+                        Figure.decimals(Math.abs(r.phSetting().acidMillimoles()), 0, "mmol"),
+                        r.phSetting().acidMillimoles() > 0 ? "acid" : "base",
                         gas);
         return Phrase.of(
                 "Keep it; to recover: {}one more extraction with {} {} brings about {}, {} of theory (D = {} from {}).",
                 first,
-                Figure.decimals(r.volumeMillilitres(), 0, "mL"),
-                r.solvent(),
-                Figure.decimals(r.gainGrams(), 2, "g"),
-                Figure.decimals(r.gainPercentOfTheory(), 1, "%"),
-                Figure.digits(r.distributionRatio(), 3, ""),
-                r.origin());
+                Figure.decimals(r.extractant().volumeMillilitres(), 0, "mL"),
+                r.extractant().solvent(),
+                Figure.decimals(r.gain().grams(), 2, "g"),
+                Figure.decimals(r.gain().percentOfTheory(), 1, "%"),
+                Figure.digits(r.partition().distributionRatio(), 3, ""),
+                r.partition().origin());
     }
 
     static Place place(RunTally tally, String layer) {

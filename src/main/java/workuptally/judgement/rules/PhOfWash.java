@@ -3,7 +3,7 @@ package workuptally.judgement.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Formula;
 import workuptally.model.Run;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Wash;
@@ -31,19 +31,17 @@ public final class PhOfWash {
         if (formula.isEmpty()) {
             return Optional.empty();
         }
-        try {
-            Equivalents per =
-                    new AcidsAndBases(run, substances).of(material, Optional.of(substances.formula(formula.get())), 1);
-            List<Double> strongest = new ArrayList<>();
-            strongest.add(per.strongBase() > 0 ? substances.value(Threshold.WASH_STRONG_BASE) : NEUTRAL_PH);
-            strongest.add(per.carbonate() > 0 ? substances.value(Threshold.WASH_CARBONATE) : NEUTRAL_PH);
-            strongest.add(
-                    per.hydrogencarbonate() > 0 ? substances.value(Threshold.WASH_HYDROGENCARBONATE) : NEUTRAL_PH);
-            strongest.add(per.strongAcid() > 0 ? substances.value(Threshold.WASH_STRONG_ACID) : NEUTRAL_PH);
-            strongest.add(per.weakAcid() > 0 ? substances.value(Threshold.WASH_WEAK_ACID) : NEUTRAL_PH);
-            return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
-        } catch (IllegalFormulaException e) {
+        Optional<Formula> read = substances.formulaIn(formula.get());
+        if (read.isEmpty()) {
             return Optional.empty();
         }
+        Equivalents per = new AcidsAndBases(run, substances).of(material, read, 1);
+        List<Double> strongest = new ArrayList<>();
+        strongest.add(per.strongBase() > 0 ? substances.value(Threshold.WASH_STRONG_BASE) : NEUTRAL_PH);
+        strongest.add(per.carbonate() > 0 ? substances.value(Threshold.WASH_CARBONATE) : NEUTRAL_PH);
+        strongest.add(per.hydrogencarbonate() > 0 ? substances.value(Threshold.WASH_HYDROGENCARBONATE) : NEUTRAL_PH);
+        strongest.add(per.strongAcid() > 0 ? substances.value(Threshold.WASH_STRONG_ACID) : NEUTRAL_PH);
+        strongest.add(per.weakAcid() > 0 ? substances.value(Threshold.WASH_WEAK_ACID) : NEUTRAL_PH);
+        return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +15,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Run.Kind;
 import workuptally.model.Run.Status;
+import workuptally.model.SubstanceName;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.ProductYield;
@@ -122,7 +122,7 @@ public final class CarriedOn {
     }
 
     private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
+        return SubstanceName.key(name);
     }
 
     /** Mass of the products of a run that went into other runs, g; 0 where none did. */

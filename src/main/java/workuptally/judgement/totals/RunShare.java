@@ -121,7 +121,7 @@ public record RunShare(
         boolean planned = tally.run().status() == Status.PLANNED;
         return new RunShare(
                 tally.run().id(),
-                tally.run().date(),
+                tally.run().head().date(),
                 tally.run().status(),
                 statable.stream().map(y -> y.percent().value()).toList(),
                 found,
@@ -149,11 +149,10 @@ public record RunShare(
         }
         List<ProductYield> statable = new ArrayList<>();
         for (ProductYield product : reported) {
-            double expanded = product.percent().expandedUncertainty(limits.value(Limit.COVERAGE_FACTOR));
             if (product.percentOf() != PercentOf.THEORY) {
                 continue;
             }
-            if (product.percent().value() > 100 + expanded) {
+            if (product.isAboveAll(limits.value(Limit.COVERAGE_FACTOR))) {
                 leftOut.add(new LeftOut(run.id() + " " + product.product().name(), "above 100 %"));
             } else if (product.basis().isUpperBound()) {
                 leftOut.add(new LeftOut(

@@ -3,9 +3,9 @@ package workuptally.reference.bench;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Rule of thumb of the bench; {@link Threshold} names those that the program reads.
@@ -26,7 +26,7 @@ public record BenchRule(
         sources = List.copyOf(sources);
     }
 
-    static BenchRule of(Cells row) throws IllegalReferenceException {
+    static BenchRule of(ReferenceCells row) throws IllegalReferenceException {
         BenchRule rule = new BenchRule(
                 row.text("key"),
                 row.text("name"),

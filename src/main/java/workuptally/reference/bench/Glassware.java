@@ -2,9 +2,9 @@ package workuptally.reference.bench;
 
 import java.util.List;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A usual size of separatory funnel.
@@ -20,7 +20,7 @@ public record Glassware(String key, double nominalMillilitres, List<String> sour
         sources = List.copyOf(sources);
     }
 
-    static Glassware of(Cells row) throws IllegalReferenceException {
+    static Glassware of(ReferenceCells row) throws IllegalReferenceException {
         return new Glassware(
                 row.text("key"), row.number("nominal (mL)", 0.001, 1e6), row.sources("source"), row.basis("basis"));
     }

@@ -189,6 +189,8 @@ public enum Threshold {
     WEAK_ACID_FROM(0, 14),
     /** Found over held above what a rough pipette and volumes that do not add up explain; ratio. */
     PORTION_FAR_MORE(1, 10),
+    /** Part of the acid or base needed by which less of it was brought than volumes and strengths explain; %. */
+    NEUTRALISATION_SHORT(0, 100),
     /** Of their difference, within which two readings of one thing agree; standard uncertainties. */
     READINGS_AGREE(0.5, 20),
     /** By which a reading without calibration may be off, or a strength judged by eye; factor. */
@@ -221,6 +223,8 @@ public enum Threshold {
     COMPOSITION_UNEXPECTED(0, 100),
     /** Least part of what went in that transfers, wet glass and mutual solubility leave; fraction. */
     LAYER_PART_LEAST(0, 1),
+    /** Part of what went in that wet glass and mutual solubility usually leave; fraction. */
+    LAYER_PART_USUAL(0, 1),
     /** A layer below this is not put together with one that is basic; pH. */
     POOLED_ACIDIC_BELOW(0, 7),
     /** A layer above this is not put together with one that is acidic; pH. */

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Strengths at which a solution of a material in water carries a hazard statement.
@@ -33,7 +33,7 @@ public record ConcentrationLimit(
         sources = List.copyOf(sources);
     }
 
-    static ConcentrationLimit of(Cells row) throws IllegalReferenceException {
+    static ConcentrationLimit of(ReferenceCells row) throws IllegalReferenceException {
         return new ConcentrationLimit(
                 row.text("hazard"),
                 row.text("h-statement"),

@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 
 /**
@@ -37,7 +37,7 @@ public record FlashPoint(
                 .toList();
     }
 
-    private static FlashPoint of(Cells row) throws IllegalReferenceException {
+    private static FlashPoint of(ReferenceCells row) throws IllegalReferenceException {
         return new FlashPoint(
                 row.text("hazard"),
                 row.number("mass (%)", 0, 100),

@@ -3,9 +3,9 @@ package workuptally.reference.hazards;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Hazard statement of the EU wording.
@@ -25,7 +25,7 @@ public record HStatement(
         sources = List.copyOf(sources);
     }
 
-    static HStatement of(Cells row) throws IllegalReferenceException {
+    static HStatement of(ReferenceCells row) throws IllegalReferenceException {
         return new HStatement(
                 row.text("code"),
                 row.text("phrase"),

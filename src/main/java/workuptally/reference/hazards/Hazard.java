@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Hazards of a material of the workup. A missing statement does not mean a missing hazard.
@@ -54,7 +54,7 @@ public record Hazard(
         return SOLIDS.contains(group);
     }
 
-    static Hazard of(Cells row) throws IllegalReferenceException {
+    static Hazard of(ReferenceCells row) throws IllegalReferenceException {
         return new Hazard(
                 row.text("key"),
                 row.text("name"),
@@ -103,7 +103,7 @@ public record Hazard(
             furtherSupplierStatements = List.copyOf(furtherSupplierStatements);
         }
 
-        private static Classification of(Cells row) throws IllegalReferenceException {
+        private static Classification of(ReferenceCells row) throws IllegalReferenceException {
             return new Classification(
                     row.list("h-statements"),
                     row.list("further supplier h-statements (memory)"),
@@ -121,7 +121,7 @@ public record Hazard(
         /** There are none. */
         NONE;
 
-        static StatementKind of(Cells row) throws IllegalReferenceException {
+        static StatementKind of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("h-statement kind");
             return switch (cell) {
                 case "harmonised" -> HARMONISED;

@@ -2,9 +2,9 @@ package workuptally.reference.hazards;
 
 import java.util.List;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A class of materials that react alike.
@@ -33,7 +33,7 @@ public record ReactivityGroup(
         sources = List.copyOf(sources);
     }
 
-    static ReactivityGroup of(Cells row) throws IllegalReferenceException {
+    static ReactivityGroup of(ReferenceCells row) throws IllegalReferenceException {
         return new ReactivityGroup(
                 row.text("key"),
                 row.text("name"),

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * What happens where two classes of material meet.
@@ -43,7 +43,7 @@ public record ReactivityPair(
         sources = List.copyOf(sources);
     }
 
-    static ReactivityPair of(Cells row) throws IllegalReferenceException {
+    static ReactivityPair of(ReferenceCells row) throws IllegalReferenceException {
         List<String> where = row.list("where");
         if (where.isEmpty() || !List.of(FUNNEL, WASTE, CONCENTRATION, REACTION).containsAll(where)) {
             throw row.wrong("where", row.raw("where"), "funnel, waste, concentration, reaction, joined by ;");
@@ -85,6 +85,13 @@ public record ReactivityPair(
     /** The first clause of what happens, for where there is little room. */
     public String danger() {
         return FIRST_CLAUSE_END.split(consequence)[0];
+    }
+
+    /** The same in a word or two, {@code explodes}: behind a colon and without what comes along. */
+    public String dangerInAWord() {
+        String danger = danger();
+        String shorter = danger.substring(danger.lastIndexOf(": ") + 1).strip();
+        return shorter.split(" and ")[0];
     }
 
     /** The gas set free in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
@@ -133,7 +140,7 @@ public record ReactivityPair(
             return word;
         }
 
-        static InWorkup of(Cells row) throws IllegalReferenceException {
+        static InWorkup of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("in workup");
             for (InWorkup value : values()) {
                 if (value.word.equals(cell)) {
@@ -158,7 +165,7 @@ public record ReactivityPair(
             return name().toLowerCase(java.util.Locale.ROOT);
         }
 
-        static Severity of(Cells row) throws IllegalReferenceException {
+        static Severity of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("severity");
             return switch (cell) {
                 case "caution" -> CAUTION;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Below which strength in water a material no longer counts as its class.
@@ -34,7 +34,7 @@ public record ReactivityStrength(
         sources = List.copyOf(sources);
     }
 
-    static ReactivityStrength of(Cells row) throws IllegalReferenceException {
+    static ReactivityStrength of(ReferenceCells row) throws IllegalReferenceException {
         return new ReactivityStrength(
                 row.text("class"),
                 row.number("below (mass %)", 0, 100),

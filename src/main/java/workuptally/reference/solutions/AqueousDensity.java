@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 
 /**
@@ -60,23 +60,23 @@ public record AqueousDensity(
 
     /** One table a solute, of a file that has a row for each strength. */
     static List<AqueousDensity> ofAll(TableFile file) throws IllegalReferenceException {
-        Map<String, List<Cells>> bySolute = new LinkedHashMap<>();
-        for (Cells row : file.rows()) {
+        Map<String, List<ReferenceCells>> bySolute = new LinkedHashMap<>();
+        for (ReferenceCells row : file.rows()) {
             bySolute.computeIfAbsent(row.text("solute"), solute -> new ArrayList<>())
                     .add(row);
         }
         List<AqueousDensity> read = new ArrayList<>();
-        for (List<Cells> rows : bySolute.values()) {
+        for (List<ReferenceCells> rows : bySolute.values()) {
             read.add(of(rows));
         }
         return List.copyOf(read);
     }
 
-    private static AqueousDensity of(List<Cells> rows) throws IllegalReferenceException {
+    private static AqueousDensity of(List<ReferenceCells> rows) throws IllegalReferenceException {
         List<Point> points = new ArrayList<>();
         List<String> sources = new ArrayList<>();
         Basis weakest = Basis.SOURCE;
-        for (Cells row : rows) {
+        for (ReferenceCells row : rows) {
             Basis basis = row.basis("basis");
             points.add(new Point(
                     row.number("mass (%)", 0, 100),
@@ -90,7 +90,7 @@ public record AqueousDensity(
                 }
             }
         }
-        Cells first = rows.get(0);
+        ReferenceCells first = rows.get(0);
         return new AqueousDensity(
                 first.text("solute"),
                 first.text("formula"),
@@ -100,7 +100,7 @@ public record AqueousDensity(
                 weakest);
     }
 
-    private static boolean saturated(Cells row) throws IllegalReferenceException {
+    private static boolean saturated(ReferenceCells row) throws IllegalReferenceException {
         String cell = row.text("kind");
         return switch (cell) {
             case "saturated" -> true;

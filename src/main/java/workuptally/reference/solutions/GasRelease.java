@@ -2,8 +2,8 @@ package workuptally.reference.solutions;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Gas that a wash or its solute can set free.
@@ -20,7 +20,7 @@ public record GasRelease(String formula, String setFreeBy, OptionalDouble molesP
         return setFreeBy.equals(ACID);
     }
 
-    static Optional<GasRelease> of(Cells row) throws IllegalReferenceException {
+    static Optional<GasRelease> of(ReferenceCells row) throws IllegalReferenceException {
         Optional<String> formula = row.optionalText("gas");
         if (formula.isEmpty()) {
             return Optional.empty();

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.NamedTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 
 /**
@@ -59,7 +59,7 @@ public record PartitionRow(
                 .by(PartitionRow::cas);
     }
 
-    private static PartitionRow of(Cells row) throws IllegalReferenceException {
+    private static PartitionRow of(ReferenceCells row) throws IllegalReferenceException {
         return new PartitionRow(
                 row.text("compound"),
                 row.text("cas"),
@@ -90,7 +90,7 @@ public record PartitionRow(
         return Math.pow(10, logP);
     }
 
-    private static List<Double> pKaOf(Cells row) throws IllegalReferenceException {
+    private static List<Double> pKaOf(ReferenceCells row) throws IllegalReferenceException {
         List<Double> values = new ArrayList<>();
         for (String part : row.list("pKa")) {
             try {
@@ -113,7 +113,7 @@ public record PartitionRow(
         /** Both. */
         AMPHOLYTE;
 
-        static Character of(Cells row) throws IllegalReferenceException {
+        static Character of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("character");
             return switch (cell) {
                 case "neutral" -> NEUTRAL;

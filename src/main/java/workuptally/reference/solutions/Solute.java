@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Solute of washes and quenches: protons it gives or takes and gas it can set free.
@@ -17,11 +17,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param formula formula
  * @param cas registry number
  * @param molarMassGramsPerMole g/mol
- * @param acidMolesPerMole protons given to strong base per mole
- * @param baseMolesPerMole protons taken from strong acid per mole
- * @param behaviour what it does with acid and base; empty for neither
- * @param pKa constants of the buffering acid in rising order, 25 °C, water; empty where it does not buffer
- * @param bufferingIonsPerMole buffering ions in one mole
+ * @param acidBase protons it gives and takes
  * @param gas gas that can be set free
  * @param note remark
  * @param sources keys of the bibliography
@@ -33,11 +29,7 @@ public record Solute(
         String formula,
         String cas,
         double molarMassGramsPerMole,
-        double acidMolesPerMole,
-        double baseMolesPerMole,
-        Optional<Behaviour> behaviour,
-        List<Double> pKa,
-        OptionalDouble bufferingIonsPerMole,
+        AcidBase acidBase,
         Optional<GasRelease> gas,
         Optional<String> note,
         List<String> sources,
@@ -46,22 +38,17 @@ public record Solute(
     /** Copies the lists. */
     public Solute {
         aliases = List.copyOf(aliases);
-        pKa = List.copyOf(pKa);
         sources = List.copyOf(sources);
     }
 
-    static Solute of(Cells row) throws IllegalReferenceException {
+    static Solute of(ReferenceCells row) throws IllegalReferenceException {
         return new Solute(
                 row.text("name"),
                 row.list("aliases"),
                 row.text("formula"),
                 row.text("cas"),
                 row.number("molar mass (g/mol)", 1, 2000),
-                row.number("acid (mol/mol)", 0, 10),
-                row.number("base (mol/mol)", 0, 10),
-                Behaviour.of(row),
-                row.rising("pKa", -10, 40),
-                row.optionalNumber("buffering ions (mol/mol)", 0.1, 10),
+                AcidBase.of(row),
                 GasRelease.of(row),
                 row.optionalText("note"),
                 row.sources("source"),
@@ -76,6 +63,36 @@ public record Solute(
     @Override
     public String key() {
         return name;
+    }
+
+    /**
+     * Protons that a solute gives and takes.
+     *
+     * @param acidMolesPerMole protons given to strong base per mole
+     * @param baseMolesPerMole protons taken from strong acid per mole
+     * @param behaviour what it does with acid and base; empty for neither
+     * @param pKa constants of the buffering acid in rising order, 25 °C, water; empty where it does not buffer
+     * @param bufferingIonsPerMole buffering ions in one mole
+     */
+    public record AcidBase(
+            double acidMolesPerMole,
+            double baseMolesPerMole,
+            Optional<Behaviour> behaviour,
+            List<Double> pKa,
+            OptionalDouble bufferingIonsPerMole) {
+        /** Copies the list. */
+        public AcidBase {
+            pKa = List.copyOf(pKa);
+        }
+
+        static AcidBase of(ReferenceCells row) throws IllegalReferenceException {
+            return new AcidBase(
+                    row.number("acid (mol/mol)", 0, 10),
+                    row.number("base (mol/mol)", 0, 10),
+                    Behaviour.of(row),
+                    row.rising("pKa", -10, 40),
+                    row.optionalNumber("buffering ions (mol/mol)", 0.1, 10));
+        }
     }
 
     /** What a solute does with acid and base. */
@@ -95,7 +112,7 @@ public record Solute(
         /** Takes protons without gas, as far as its pKa reaches. */
         WEAK_BASE;
 
-        static Optional<Behaviour> of(Cells row) throws IllegalReferenceException {
+        static Optional<Behaviour> of(ReferenceCells row) throws IllegalReferenceException {
             Optional<String> word = row.oneOf(
                     "behaviour",
                     "strong acid",

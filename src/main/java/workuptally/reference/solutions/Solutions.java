@@ -113,16 +113,18 @@ public final class Solutions {
     public Optional<Wash> halved(Wash wash) {
         Optional<Solute> solute = wash.solute().flatMap(this::solute);
         Optional<AqueousDensity> table = solute.flatMap(this::density);
-        OptionalDouble water =
-                named("water").map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
+        OptionalDouble water = named("water")
+                .map(w -> w.concentration().densityGramsPerMillilitre())
+                .orElse(OptionalDouble.empty());
         if (table.isEmpty()
                 || water.isEmpty()
-                || wash.massPercent().isEmpty()
-                || wash.densityGramsPerMillilitre().isEmpty()) {
+                || wash.concentration().massPercent().isEmpty()
+                || wash.concentration().densityGramsPerMillilitre().isEmpty()) {
             return Optional.empty();
         }
-        double density = wash.densityGramsPerMillilitre().getAsDouble();
-        double massPercent = wash.massPercent().getAsDouble() * density / (density + water.getAsDouble());
+        double density = wash.concentration().densityGramsPerMillilitre().getAsDouble();
+        double massPercent =
+                wash.concentration().massPercent().getAsDouble() * density / (density + water.getAsDouble());
         Optional<Wash> row = rowStartingWith("Half-saturated", solute.get());
         return row.isPresent()
                 ? row
@@ -139,7 +141,7 @@ public final class Solutions {
      * @param percent mass %, above 0
      */
     public Optional<Wash> atMassPercent(Solute solute, double percent) {
-        Optional<Wash> row = rowOf(solute, percent, Wash::massPercent);
+        Optional<Wash> row = rowOf(solute, percent, w -> w.concentration().massPercent());
         if (row.isPresent()) {
             return row;
         }
@@ -157,7 +159,7 @@ public final class Solutions {
      * @param molarity mol/L, above 0
      */
     public Optional<Wash> atMolesPerLitre(Solute solute, double molarity) {
-        Optional<Wash> row = rowOf(solute, molarity, Wash::molarityMolesPerLitre);
+        Optional<Wash> row = rowOf(solute, molarity, w -> w.concentration().molarityMolesPerLitre());
         return row.isPresent() ? row : atMolarity(solute, molarity, plainNumber(molarity) + " M");
     }
 
@@ -167,7 +169,8 @@ public final class Solutions {
      * @param normality mol of protons per litre, above 0
      */
     public Optional<Wash> atEquivalentsPerLitre(Solute solute, double normality) {
-        double equivalents = Math.max(solute.acidMolesPerMole(), solute.baseMolesPerMole());
+        double equivalents =
+                Math.max(solute.acidBase().acidMolesPerMole(), solute.acidBase().baseMolesPerMole());
         return equivalents == 0
                 ? Optional.empty()
                 : atMolarity(solute, normality / equivalents, plainNumber(normality) + " N");
@@ -218,11 +221,10 @@ public final class Solutions {
                 List.of(),
                 Optional.of(solute.name()),
                 solute.formula(),
-                OptionalDouble.of(massPercent),
-                OptionalDouble.of(molarity),
-                OptionalDouble.of(density),
-                OptionalDouble.of(molarity * solute.acidMolesPerMole()),
-                OptionalDouble.of(molarity * solute.baseMolesPerMole()),
+                new Wash.Concentration(
+                        OptionalDouble.of(massPercent), OptionalDouble.of(molarity), OptionalDouble.of(density)),
+                OptionalDouble.of(molarity * solute.acidBase().acidMolesPerMole()),
+                OptionalDouble.of(molarity * solute.acidBase().baseMolesPerMole()),
                 solute.gas(),
                 solute.note(),
                 sources,
@@ -237,11 +239,9 @@ public final class Solutions {
                 List.of(),
                 Optional.of(solute.name()),
                 solute.formula(),
-                OptionalDouble.empty(),
-                molarity,
-                OptionalDouble.empty(),
-                times(molarity, solute.acidMolesPerMole()),
-                times(molarity, solute.baseMolesPerMole()),
+                new Wash.Concentration(OptionalDouble.empty(), molarity, OptionalDouble.empty()),
+                times(molarity, solute.acidBase().acidMolesPerMole()),
+                times(molarity, solute.acidBase().baseMolesPerMole()),
                 solute.gas(),
                 solute.note(),
                 solute.sources(),

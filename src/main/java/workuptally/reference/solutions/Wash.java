@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Aqueous wash or quench: strength and density at 20 °C, protons it can give or take, gas.
@@ -16,9 +16,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param aliases other names
  * @param solute full name of the solute; empty for water
  * @param formula formula of the solute
- * @param massPercent anhydrous solute, mass %; absent where the recipe decides
- * @param molarityMolesPerLitre mol/L at 20 °C
- * @param densityGramsPerMillilitre g/mL at 20 °C
+ * @param concentration how strong it is, and its density
  * @param acidMillimolesPerMillilitre protons given to strong base, mmol per mL
  * @param baseMillimolesPerMillilitre protons taken from strong acid, mmol per mL
  * @param gas gas that can be set free
@@ -32,9 +30,7 @@ public record Wash(
         List<String> aliases,
         Optional<String> solute,
         String formula,
-        OptionalDouble massPercent,
-        OptionalDouble molarityMolesPerLitre,
-        OptionalDouble densityGramsPerMillilitre,
+        Concentration concentration,
         OptionalDouble acidMillimolesPerMillilitre,
         OptionalDouble baseMillimolesPerMillilitre,
         Optional<GasRelease> gas,
@@ -48,16 +44,14 @@ public record Wash(
         sources = List.copyOf(sources);
     }
 
-    static Wash of(Cells row) throws IllegalReferenceException {
+    static Wash of(ReferenceCells row) throws IllegalReferenceException {
         return new Wash(
                 row.text("key"),
                 row.text("name"),
                 row.list("aliases"),
                 row.optionalText("solute"),
                 row.text("formula"),
-                row.optionalNumber("mass (%)", 0, 100),
-                row.optionalNumber("molarity (mol/L)", 0, 60),
-                row.optionalNumber("density at 20 C (g/mL)", 0.6, 3),
+                Concentration.of(row),
                 row.optionalNumber("acid (mmol/mL)", 0, 60),
                 row.optionalNumber("base (mmol/mL)", 0, 60),
                 GasRelease.of(row),
@@ -69,5 +63,24 @@ public record Wash(
     @Override
     public String table() {
         return "washes";
+    }
+
+    /**
+     * How strong a wash is, and its density.
+     *
+     * @param massPercent anhydrous solute, mass %; absent where the recipe decides
+     * @param molarityMolesPerLitre mol/L at 20 °C
+     * @param densityGramsPerMillilitre g/mL at 20 °C
+     */
+    public record Concentration(
+            OptionalDouble massPercent,
+            OptionalDouble molarityMolesPerLitre,
+            OptionalDouble densityGramsPerMillilitre) {
+        static Concentration of(ReferenceCells row) throws IllegalReferenceException {
+            return new Concentration(
+                    row.optionalNumber("mass (%)", 0, 100),
+                    row.optionalNumber("molarity (mol/L)", 0, 60),
+                    row.optionalNumber("density at 20 C (g/mL)", 0.6, 3));
+        }
     }
 }

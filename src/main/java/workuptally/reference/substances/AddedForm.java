@@ -3,9 +3,9 @@ package workuptally.reference.substances;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * What one form of a substance holds beyond another: a salt's acid, water, solvent.
@@ -26,7 +26,7 @@ public record AddedForm(
         sources = List.copyOf(sources);
     }
 
-    static AddedForm of(Cells row) throws IllegalReferenceException {
+    static AddedForm of(ReferenceCells row) throws IllegalReferenceException {
         return new AddedForm(
                 row.text("name"),
                 row.text("added"),

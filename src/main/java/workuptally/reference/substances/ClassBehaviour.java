@@ -3,9 +3,9 @@ package workuptally.reference.substances;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * What becomes of a class of materials in a workup.
@@ -34,7 +34,7 @@ public record ClassBehaviour(
         sources = List.copyOf(sources);
     }
 
-    static ClassBehaviour of(Cells row) throws IllegalReferenceException {
+    static ClassBehaviour of(ReferenceCells row) throws IllegalReferenceException {
         return new ClassBehaviour(
                 row.text("class"),
                 row.optionalText("meaning"),

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Drying agent for organic layers. Capacity is not performance: the practical range is a rule of thumb.
@@ -40,7 +40,7 @@ public record DryingAgent(
         sources = List.copyOf(sources);
     }
 
-    static DryingAgent of(Cells row) throws IllegalReferenceException {
+    static DryingAgent of(ReferenceCells row) throws IllegalReferenceException {
         return new DryingAgent(
                 row.text("key"),
                 row.text("name"),
@@ -67,7 +67,7 @@ public record DryingAgent(
      * @param character acid or base character
      */
     public record DryForm(Optional<String> formula, OptionalDouble molarMassGramsPerMole, String character) {
-        private static DryForm of(Cells row) throws IllegalReferenceException {
+        private static DryForm of(ReferenceCells row) throws IllegalReferenceException {
             return new DryForm(
                     row.optionalText("formula"),
                     row.optionalNumber("molar mass (g/mol)", 1, 2000),
@@ -88,7 +88,7 @@ public record DryingAgent(
             double theoreticalGramsPerGram,
             double practicalLowGramsPerGram,
             double practicalHighGramsPerGram) {
-        private static Uptake of(Cells row) throws IllegalReferenceException {
+        private static Uptake of(ReferenceCells row) throws IllegalReferenceException {
             return new Uptake(
                     row.text("hydrate"),
                     row.number("theoretical uptake (g/g)", 0, 3),

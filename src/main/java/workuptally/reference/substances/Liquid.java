@@ -3,9 +3,9 @@ package workuptally.reference.substances;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A liquid reagent or product that is measured by volume.
@@ -43,7 +43,7 @@ public record Liquid(
         sources = List.copyOf(sources);
     }
 
-    static Liquid of(Cells row) throws IllegalReferenceException {
+    static Liquid of(ReferenceCells row) throws IllegalReferenceException {
         return new Liquid(
                 row.text("key"),
                 row.text("name"),

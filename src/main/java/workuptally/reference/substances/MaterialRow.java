@@ -9,9 +9,9 @@ import java.util.regex.Pattern;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.hazards.ReactivityGroup;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A material of the bench by the names people type, with what it is and does.
@@ -64,7 +64,7 @@ public record MaterialRow(
             sharedAliases = List.copyOf(sharedAliases);
         }
 
-        private static Names of(Cells row) throws IllegalReferenceException {
+        private static Names of(ReferenceCells row) throws IllegalReferenceException {
             return new Names(
                     row.text("name"),
                     row.list("aliases"),
@@ -105,7 +105,7 @@ public record MaterialRow(
             gases = List.copyOf(gases);
         }
 
-        private static Behaviour of(Cells row) throws IllegalReferenceException {
+        private static Behaviour of(ReferenceCells row) throws IllegalReferenceException {
             List<String> classes = row.list("classes");
             if (classes.isEmpty()) {
                 throw row.wrong("classes", row.raw("classes"), "at least one key of reactivity-groups.csv");
@@ -123,7 +123,7 @@ public record MaterialRow(
         }
     }
 
-    static MaterialRow of(Cells row) throws IllegalReferenceException {
+    static MaterialRow of(ReferenceCells row) throws IllegalReferenceException {
         return new MaterialRow(
                 row.text("key"),
                 Names.of(row),
@@ -153,7 +153,7 @@ public record MaterialRow(
         private static final Pattern FORM =
                 Pattern.compile("(\\S[^()]*?)(?: (\\d{1,2}(?:\\.\\d{1,3})?))?(?: \\(([^()]+)\\))?");
 
-        static List<Gas> all(Cells row) throws IllegalReferenceException {
+        static List<Gas> all(ReferenceCells row) throws IllegalReferenceException {
             List<Gas> gases = new ArrayList<>();
             for (String cell : row.list(COLUMN)) {
                 gases.add(of(row, cell));
@@ -161,7 +161,7 @@ public record MaterialRow(
             return List.copyOf(gases);
         }
 
-        private static Gas of(Cells row, String cell) throws IllegalReferenceException {
+        private static Gas of(ReferenceCells row, String cell) throws IllegalReferenceException {
             Matcher parts = FORM.matcher(cell);
             if (!parts.matches()) {
                 throw row.wrong(COLUMN, cell, "a gas, its amount, and in brackets what sets it free: CO2 1 (acid)");

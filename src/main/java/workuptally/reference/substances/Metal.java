@@ -2,9 +2,9 @@ package workuptally.reference.substances;
 
 import java.util.List;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * An element whose compounds are collected apart.
@@ -24,7 +24,7 @@ public record Metal(String element, List<String> words, List<String> classes, Li
         sources = List.copyOf(sources);
     }
 
-    static Metal of(Cells row) throws IllegalReferenceException {
+    static Metal of(ReferenceCells row) throws IllegalReferenceException {
         return new Metal(
                 row.text("element"), row.list("words"), row.list("classes"), row.sources("source"), row.basis("basis"));
     }

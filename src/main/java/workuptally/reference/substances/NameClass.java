@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A word in the name of an unlisted material that tells what it does: {@code azide} in <i>zinc azide</i>, not in <i>hydrazide</i>.
@@ -50,7 +50,7 @@ public record NameClass(
         sources = List.copyOf(sources);
     }
 
-    static NameClass of(Cells row) throws IllegalReferenceException {
+    static NameClass of(ReferenceCells row) throws IllegalReferenceException {
         String match = row.text("match");
         return new NameClass(
                 match.equals("formula") ? row.text("word") : row.text("word").toLowerCase(Locale.ROOT),

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A word around the name of a material: {@code anhydrous}, {@code sat.}, {@code on carbon}.
@@ -53,7 +53,7 @@ public record NameWord(String word, Meaning meaning, Optional<String> value, Lis
         sources = List.copyOf(sources);
     }
 
-    static NameWord of(Cells row) throws IllegalReferenceException {
+    static NameWord of(ReferenceCells row) throws IllegalReferenceException {
         String meaning = row.text("meaning");
         return new NameWord(
                 row.text("word"),

@@ -3,9 +3,9 @@ package workuptally.reference.substances;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * An oxidant that a workup quenches with thiosulfate.
@@ -41,7 +41,7 @@ public record Oxidant(
         sources = List.copyOf(sources);
     }
 
-    static Oxidant of(Cells row) throws IllegalReferenceException {
+    static Oxidant of(ReferenceCells row) throws IllegalReferenceException {
         return new Oxidant(
                 row.text("key"),
                 row.text("name"),

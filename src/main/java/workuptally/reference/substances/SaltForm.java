@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * A word in a name that tells the form weighed.
@@ -28,7 +28,7 @@ public record SaltForm(String word, String shows, List<String> notIn, List<Strin
         sources = List.copyOf(sources);
     }
 
-    static SaltForm of(Cells row) throws IllegalReferenceException {
+    static SaltForm of(ReferenceCells row) throws IllegalReferenceException {
         return new SaltForm(
                 row.text("word"),
                 row.text("shows"),

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Solvent with the properties a workup needs. Hazard statements are the EU harmonised ones; none listed does not mean no hazard.
@@ -19,14 +19,9 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param formula formula; absent for a mixture
  * @param molarMassGramsPerMole g/mol
  * @param density at 20 °C
- * @param boilingPointCelsius at 101.325 kPa, °C
- * @param flashPoint closed cup as written, °C; {@code none} = none
+ * @param volatility boiling point and vapour pressure
  * @param waterMixing mutual solubility with water
- * @param antoine vapour pressure equation
- * @param halogenated counts as halogenated
- * @param peroxideFormer listed as one
- * @param peroxideClass list A to D
- * @param statements harmonised hazard statements
+ * @param hazards what it can do to people and in a container
  * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
@@ -39,27 +34,16 @@ public record Solvent(
         Optional<String> formula,
         OptionalDouble molarMassGramsPerMole,
         Density density,
-        double boilingPointCelsius,
-        Optional<String> flashPoint,
+        Volatility volatility,
         WaterMixing waterMixing,
-        Optional<Antoine> antoine,
-        boolean halogenated,
-        boolean peroxideFormer,
-        Optional<String> peroxideClass,
-        List<String> statements,
+        Hazards hazards,
         Optional<String> note,
         List<String> sources,
         Basis basis)
         implements Cited {
-    private static final String FLASH_POINT = "flash point (C)";
-    private static final String NO_FLASH_POINT = "none";
-    private static final String BELOW = "<";
-    private static final Pattern FLASH_POINT_CELL = Pattern.compile("none|<?-?\\d+(\\.\\d+)?");
-
     /** Copies the lists. */
     public Solvent {
         aliases = List.copyOf(aliases);
-        statements = List.copyOf(statements);
         sources = List.copyOf(sources);
     }
 
@@ -69,24 +53,7 @@ public record Solvent(
         return key.hashCode();
     }
 
-    /** True where the closed cup flash point, or what it lies below, is under a temperature in °C; false where none is known. */
-    public boolean flashesBelow(double celsius) {
-        return flashPoint
-                .filter(point -> !point.equals(NO_FLASH_POINT))
-                .map(point -> point.startsWith(BELOW) ? point.substring(BELOW.length()) : point)
-                .filter(point -> Double.parseDouble(point) < celsius)
-                .isPresent();
-    }
-
-    private static Optional<String> flashPoint(Cells row) throws IllegalReferenceException {
-        Optional<String> cell = row.optionalText(FLASH_POINT);
-        if (cell.filter(point -> !FLASH_POINT_CELL.matcher(point).matches()).isPresent()) {
-            throw row.wrong(FLASH_POINT, cell.get(), "a number, < and a number, none, or -");
-        }
-        return cell;
-    }
-
-    static Solvent of(Cells row) throws IllegalReferenceException {
+    static Solvent of(ReferenceCells row) throws IllegalReferenceException {
         return new Solvent(
                 row.text("key"),
                 row.text("name"),
@@ -95,14 +62,9 @@ public record Solvent(
                 row.optionalText("formula"),
                 row.optionalNumber("molar mass (g/mol)", 1, 2000),
                 Density.of(row),
-                row.number("boiling point (C)", -100, 500),
-                flashPoint(row),
+                Volatility.of(row),
                 WaterMixing.of(row),
-                Antoine.of(row),
-                row.yes("halogenated"),
-                row.yes("peroxide former"),
-                row.optionalText("peroxide class"),
-                row.list("h-statements"),
+                Hazards.of(row),
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));
@@ -123,7 +85,7 @@ public record Solvent(
      */
     public record Density(
             double gramsPerMillilitre, OptionalDouble changePerKelvin, List<String> sources, Basis basis) {
-        static Density of(Cells row) throws IllegalReferenceException {
+        static Density of(ReferenceCells row) throws IllegalReferenceException {
             return new Density(
                     row.number("density at 20 C (g/mL)", 0.3, 5),
                     row.optionalNumber("density change per kelvin (g/mL/K)", -0.01, 0.01),
@@ -147,7 +109,7 @@ public record Solvent(
             OptionalDouble waterInSolventMassPercent,
             List<String> sources,
             Basis basis) {
-        static WaterMixing of(Cells row) throws IllegalReferenceException {
+        static WaterMixing of(ReferenceCells row) throws IllegalReferenceException {
             return new WaterMixing(
                     Miscibility.of(row),
                     massPercent(row, "solubility in water (mass %)"),
@@ -156,8 +118,72 @@ public record Solvent(
                     row.basis("solubility basis"));
         }
 
-        private static OptionalDouble massPercent(Cells row, String column) throws IllegalReferenceException {
+        private static OptionalDouble massPercent(ReferenceCells row, String column) throws IllegalReferenceException {
             return row.raw(column).equals("miscible") ? OptionalDouble.empty() : row.optionalNumber(column, 0, 100);
+        }
+    }
+
+    /**
+     * How readily it evaporates.
+     *
+     * @param boilingPointCelsius at 101.325 kPa, °C
+     * @param antoine vapour pressure equation
+     */
+    public record Volatility(double boilingPointCelsius, Optional<Antoine> antoine) {
+        static Volatility of(ReferenceCells row) throws IllegalReferenceException {
+            return new Volatility(row.number("boiling point (C)", -100, 500), Antoine.of(row));
+        }
+    }
+
+    /**
+     * What it can do to people and in a container.
+     *
+     * @param flashPoint closed cup as written, °C; {@code none} = none
+     * @param halogenated counts as halogenated
+     * @param peroxideFormer listed as one
+     * @param peroxideClass list A to D
+     * @param statements harmonised hazard statements
+     */
+    public record Hazards(
+            Optional<String> flashPoint,
+            boolean halogenated,
+            boolean peroxideFormer,
+            Optional<String> peroxideClass,
+            List<String> statements) {
+        private static final String FLASH_POINT = "flash point (C)";
+        private static final String NO_FLASH_POINT = "none";
+        private static final String BELOW = "<";
+        private static final Pattern FLASH_POINT_CELL = Pattern.compile("none|<?-?\\d+(\\.\\d+)?");
+
+        /** Copies the list. */
+        public Hazards {
+            statements = List.copyOf(statements);
+        }
+
+        static Hazards of(ReferenceCells row) throws IllegalReferenceException {
+            return new Hazards(
+                    flashPoint(row),
+                    row.yes("halogenated"),
+                    row.yes("peroxide former"),
+                    row.optionalText("peroxide class"),
+                    row.list("h-statements"));
+        }
+
+        /** True where the closed cup flash point, or what it lies below, is under a temperature in °C; false where none is known. */
+        public boolean flashesBelow(double celsius) {
+            return flashPoint
+                    .filter(point -> !point.equals(NO_FLASH_POINT))
+                    .map(point -> point.startsWith(BELOW) ? point.substring(BELOW.length()) : point)
+                    .filter(point -> Double.parseDouble(point) < celsius)
+                    .isPresent();
+        }
+
+        private static Optional<String> flashPoint(ReferenceCells row) throws IllegalReferenceException {
+            Optional<String> cell = row.optionalText(FLASH_POINT);
+            if (cell.filter(point -> !FLASH_POINT_CELL.matcher(point).matches()).isPresent()) {
+                throw row.wrong(FLASH_POINT, cell.get(), "a number, < and a number, none, or -");
+            }
+            return cell;
         }
     }
 
@@ -170,7 +196,7 @@ public record Solvent(
         /** Hardly. */
         NO;
 
-        static Miscibility of(Cells row) throws IllegalReferenceException {
+        static Miscibility of(ReferenceCells row) throws IllegalReferenceException {
             String cell = row.text("water miscible");
             return switch (cell) {
                 case "yes" -> YES;
@@ -194,7 +220,7 @@ public record Solvent(
      */
     public record Antoine(
             double a, double b, double c, double fromCelsius, double toCelsius, List<String> sources, Basis basis) {
-        static Optional<Antoine> of(Cells row) throws IllegalReferenceException {
+        static Optional<Antoine> of(ReferenceCells row) throws IllegalReferenceException {
             if (row.optionalText("antoine A").isEmpty()) {
                 return Optional.empty();
             }

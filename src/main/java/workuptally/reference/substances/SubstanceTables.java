@@ -24,7 +24,7 @@ import workuptally.reference.tables.TableFile;
  * @param addedForms what forms of a substance hold beyond one another
  */
 public record SubstanceTables(
-        List<AtomicWeight> atomicWeights,
+        List<AtomicWeightRow> atomicWeights,
         List<Solvent> solvents,
         List<Liquid> liquids,
         List<NameWord> nameWords,
@@ -44,7 +44,7 @@ public record SubstanceTables(
      */
     public static SubstanceTables of(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
         return new SubstanceTables(
-                files.get(KnownTable.ATOMIC_WEIGHTS).each(AtomicWeight::of),
+                files.get(KnownTable.ATOMIC_WEIGHTS).each(AtomicWeightRow::of),
                 files.get(KnownTable.SOLVENTS).each(Solvent::of),
                 files.get(KnownTable.LIQUIDS).each(Liquid::of),
                 files.get(KnownTable.NAME_WORDS).each(NameWord::of),

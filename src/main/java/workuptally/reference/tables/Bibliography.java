@@ -16,7 +16,7 @@ public final class Bibliography {
                 NamedTable.keyed(files.get(KnownTable.SOURCES).each(Source::of), Source::key);
         for (Map.Entry<KnownTable, TableFile> entry : files.entrySet()) {
             if (entry.getKey() != KnownTable.SOURCES) {
-                for (Cells row : entry.getValue().rows()) {
+                for (ReferenceCells row : entry.getValue().rows()) {
                     check(row, sources);
                 }
             }
@@ -24,7 +24,7 @@ public final class Bibliography {
         return sources;
     }
 
-    private static void check(Cells row, NamedTable<Source> sources) throws IllegalReferenceException {
+    private static void check(ReferenceCells row, NamedTable<Source> sources) throws IllegalReferenceException {
         for (String key : row.sources("source")) {
             if (sources.find(key).isEmpty()) {
                 throw row.wrong("source", key, "a key of sources.csv");

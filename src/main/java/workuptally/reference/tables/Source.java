@@ -8,7 +8,7 @@ package workuptally.reference.tables;
  * @param kind standard, handbook, database, journal, regulation, supplier, open text, computation, common practice or local
  */
 public record Source(String key, String citation, String kind) {
-    static Source of(Cells row) throws IllegalReferenceException {
+    static Source of(ReferenceCells row) throws IllegalReferenceException {
         return new Source(row.text("key"), row.text("citation"), row.text("kind"));
     }
 }

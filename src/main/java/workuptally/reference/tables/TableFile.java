@@ -20,9 +20,9 @@ public final class TableFile {
     private final KnownTable table;
     private final List<String> notes;
     private final List<String> columns;
-    private final Map<String, Cells> rows;
+    private final Map<String, ReferenceCells> rows;
 
-    private TableFile(KnownTable table, List<String> notes, List<String> columns, Map<String, Cells> rows) {
+    private TableFile(KnownTable table, List<String> notes, List<String> columns, Map<String, ReferenceCells> rows) {
         this.table = table;
         this.notes = notes;
         this.columns = columns;
@@ -43,10 +43,11 @@ public final class TableFile {
             checkColumns(table, shownName, columns);
             Map<String, Integer> positions = new HashMap<>();
             columns.forEach(column -> positions.put(column, positions.size()));
-            Map<String, Cells> rows = new LinkedHashMap<>();
+            Map<String, ReferenceCells> rows = new LinkedHashMap<>();
             for (CSVRecord each : parser) {
                 long line = parser.getCurrentLineNumber();
-                Cells row = new Cells(shownName, line, positions, cells(shownName, columns, each, line));
+                ReferenceCells row =
+                        new ReferenceCells(shownName, line, positions, cells(shownName, columns, each, line));
                 if (rows.size() == MOST_ROWS) {
                     throw new IllegalReferenceException(shownName, line, "more than " + MOST_ROWS + " rows");
                 }
@@ -69,13 +70,13 @@ public final class TableFile {
 
     /** Makes an object of a row, and says what is wrong with one that it cannot be made of. */
     public interface RowReader<T> {
-        T read(Cells row) throws IllegalReferenceException;
+        T read(ReferenceCells row) throws IllegalReferenceException;
     }
 
     /** An object for each row, in order of the table. */
     public <T> List<T> each(RowReader<T> reader) throws IllegalReferenceException {
         List<T> read = new ArrayList<>();
-        for (Cells row : rows()) {
+        for (ReferenceCells row : rows()) {
             read.add(reader.read(row));
         }
         return List.copyOf(read);
@@ -112,7 +113,7 @@ public final class TableFile {
         return cells;
     }
 
-    private static String keyOf(KnownTable table, Cells row) {
+    private static String keyOf(KnownTable table, ReferenceCells row) {
         StringBuilder key = new StringBuilder();
         for (String column : table.keyColumns()) {
             key.append(key.isEmpty() ? "" : " | ").append(row.raw(column));
@@ -126,20 +127,20 @@ public final class TableFile {
             throw new IllegalReferenceException(
                     shownName, "the headings must be those of " + table.fileName() + ": " + String.join(",", columns));
         }
-        Map<String, Cells> merged = new LinkedHashMap<>(rows);
+        Map<String, ReferenceCells> merged = new LinkedHashMap<>(rows);
         merged.putAll(other.rows);
         return new TableFile(table, notes, columns, merged);
     }
 
     /** The rows, in order of the table. */
-    public List<Cells> rows() {
+    public List<ReferenceCells> rows() {
         return new ArrayList<>(rows.values());
     }
 
     /** The table as text, for showing. */
     public ReferenceTable asText() {
         List<List<String>> text = new ArrayList<>();
-        for (Cells row : rows.values()) {
+        for (ReferenceCells row : rows.values()) {
             text.add(columns.stream().map(row::raw).toList());
         }
         return new ReferenceTable(table.title(), notes, columns, text);

@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 
 /**
@@ -71,7 +71,7 @@ public record RegulatoryLimit(
         return unit.filter(CELSIUS::equals).isPresent() ? value : OptionalDouble.empty();
     }
 
-    private static RegulatoryLimit of(Cells row) throws IllegalReferenceException {
+    private static RegulatoryLimit of(ReferenceCells row) throws IllegalReferenceException {
         return new RegulatoryLimit(
                 row.text("key"),
                 row.text("name"),

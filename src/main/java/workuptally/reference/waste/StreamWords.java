@@ -3,9 +3,9 @@ package workuptally.reference.waste;
 import java.util.List;
 import java.util.Locale;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Words on a container that tell its waste stream.
@@ -24,7 +24,7 @@ public record StreamWords(String key, List<String> words, String stream, List<St
         sources = List.copyOf(sources);
     }
 
-    static StreamWords of(Cells row) throws IllegalReferenceException {
+    static StreamWords of(ReferenceCells row) throws IllegalReferenceException {
         return new StreamWords(
                 row.text("key"),
                 row.list("words").stream()

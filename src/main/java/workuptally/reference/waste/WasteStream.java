@@ -3,9 +3,9 @@ package workuptally.reference.waste;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.tables.Basis;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceCells;
 
 /**
  * Neutral waste stream with the codes a person may need to look up. Local rules and the waste officer decide.
@@ -49,7 +49,7 @@ public record WasteStream(
         sources = List.copyOf(sources);
     }
 
-    static WasteStream of(Cells row) throws IllegalReferenceException {
+    static WasteStream of(ReferenceCells row) throws IllegalReferenceException {
         return new WasteStream(
                 row.text("key"),
                 row.text("name"),

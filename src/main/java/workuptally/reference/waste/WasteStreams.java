@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.IllegalReferenceException;
 import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.NamedTable;
+import workuptally.reference.tables.ReferenceCells;
 import workuptally.reference.tables.TableFile;
 import workuptally.reference.words.WordGuess;
 
@@ -29,7 +29,9 @@ public final class WasteStreams {
     private static final Pattern CLOSED = Pattern.compile(
             "(?<!\\p{L})(?:full|closed|voll|geschlossen|verschlossen|plein|pleine|fermé|fermée)(?!\\p{L})");
 
-    private static final Pattern WORD = Pattern.compile("\\p{L}+");
+    private static final Pattern COMMAS = Pattern.compile(",\\s*");
+
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]+");
 
     private static final Pattern OF_ANY_KIND = Pattern.compile(
             "(?:strong|weak|mineral|organic|inorganic|conc|concentrated|dilute|diluted|any|other|all|free|heavy|toxic|aqueous|waste|more|further"
@@ -58,7 +60,7 @@ public final class WasteStreams {
                 files.get(KnownTable.STREAM_RULES).each(StreamRule::of),
                 files.get(KnownTable.STREAM_WORDS).each(StreamWords::of));
         for (KnownTable table : List.of(KnownTable.STREAM_RULES, KnownTable.STREAM_WORDS)) {
-            for (Cells row : files.get(table).rows()) {
+            for (ReferenceCells row : files.get(table).rows()) {
                 if (streams.find(row.raw("stream")).isEmpty()) {
                     throw row.wrong("stream", row.raw("stream"), "a key of waste-streams.csv");
                 }
@@ -123,12 +125,12 @@ public final class WasteStreams {
                 : List.of();
     }
 
-    /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. */
+    /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. A plural without its ending is no slip. */
     private boolean holdsASlip(String said) {
         return WORD.matcher(said)
                 .results()
                 .map(MatchResult::group)
-                .filter(word -> byWords(word).isEmpty())
+                .filter(word -> byWords(word).isEmpty() && byWords(word + "s").isEmpty())
                 .anyMatch(word -> words.stream()
                         .flatMap(row -> row.words().stream())
                         .anyMatch(known -> WordGuess.isSlipOf(word, known)));
@@ -144,7 +146,8 @@ public final class WasteStreams {
     }
 
     private Optional<WasteStream> byWords(String text) {
-        return words.stream().filter(row -> row.standIn(text)).findFirst().flatMap(row -> find(row.stream()));
+        String plain = COMMAS.matcher(text).replaceAll(" ");
+        return words.stream().filter(row -> row.standIn(plain)).findFirst().flatMap(row -> find(row.stream()));
     }
 
     /** True where a denial is a word of a stream with what denies, so that it tells another stream than what it denies. */
@@ -159,11 +162,11 @@ public final class WasteStreams {
     public boolean isKeptOut(WasteStream incoming, WasteStream keptOut) {
         boolean solvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(keptOut.key())
-                        && rule.organicAboveMassPercent().isPresent()
-                        && !rule.aboveHalogenLimit());
+                        && rule.when().organicAboveMassPercent().isPresent()
+                        && !rule.when().aboveHalogenLimit());
         boolean holdsSolvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(incoming.key())
-                        && rule.organicAboveMassPercent().isPresent());
+                        && rule.when().organicAboveMassPercent().isPresent());
         return incoming.key().equals(keptOut.key())
                 || solvent && holdsSolvent
                 || incoming.impliedClasses().stream().anyMatch(keptOut.impliedClasses()::contains);

@@ -15,7 +15,7 @@ import org.apache.commons.csv.CSVPrinter;
 import workuptally.judgement.Review;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.report.view.ledgers.Ledgers;
-import workuptally.report.view.ledgers.PeriodLedgers;
+import workuptally.report.view.ledgers.PeriodLedgerViews;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
 import workuptally.report.view.tables.TableView;
@@ -55,7 +55,7 @@ public final class CsvLedgers {
      * @throws IOException if the file cannot be written
      */
     public static void writeSolvents(Path file, PeriodReview review) throws IOException {
-        write(file, PeriodLedgers.solvents(review));
+        write(file, PeriodLedgerViews.solvents(review));
     }
 
     /**
@@ -66,7 +66,7 @@ public final class CsvLedgers {
      * @throws IOException if the file cannot be written
      */
     public static void writeWaste(Path file, PeriodReview review) throws IOException {
-        write(file, PeriodLedgers.waste(review));
+        write(file, PeriodLedgerViews.waste(review));
     }
 
     private static void write(Path file, TableView table) throws IOException {

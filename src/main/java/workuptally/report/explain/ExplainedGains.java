@@ -29,44 +29,53 @@ final class ExplainedGains {
         Optional<LayerTally> layer = tally.layer(gain.layer());
         Optional<MeasuredValue> there = layer.stream()
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(gain.substance()))
+                .filter(c -> c.isOf(gain.substance()))
                 .findFirst()
                 .flatMap(Content::massGrams);
         double volume = layer.flatMap(LayerTally::volumeMillilitres)
                         .map(MeasuredValue::value)
                         .orElse(0.0)
-                + gain.addedMillilitres();
+                + gain.phSetting().addedMillilitres();
         String aqueous = numbers.plain(volume);
-        String title = "Gain from extracting layer " + gain.layer() + " with " + gain.portions() + " × "
-                + numbers.plain(gain.volumeMillilitres()) + " mL " + gain.solvent()
-                + (gain.pH().isPresent() ? " at pH " + numbers.plain(gain.pH().getAsDouble()) : "");
+        String title = "Gain from extracting layer " + gain.layer() + " with "
+                + gain.extractant().portions() + " × "
+                + numbers.plain(gain.extractant().volumeMillilitres()) + " mL "
+                + gain.extractant().solvent()
+                + (gain.phSetting().pH().isPresent()
+                        ? " at pH " + numbers.plain(gain.phSetting().pH().getAsDouble())
+                        : "");
         Draft draft = new Draft(FigureKind.GAINS, title)
                 .equation("gain = m·(1 − (V(aq)/(V(aq) + D·V(org)))^n)")
                 .equation("gain = " + numbers.plain(there) + " g × (1 − (" + aqueous + " / (" + aqueous + " + "
-                        + numbers.plain(gain.distributionRatio()) + " × " + numbers.plain(gain.volumeMillilitres())
-                        + "))^" + gain.portions() + ")")
-                .note("D = " + numbers.plain(gain.distributionRatio()) + " from " + gain.origin()
-                        + (gain.distributionRatioUncertainty().isPresent()
+                        + numbers.plain(gain.partition().distributionRatio()) + " × "
+                        + numbers.plain(gain.extractant().volumeMillilitres())
+                        + "))^" + gain.extractant().portions() + ")")
+                .note("D = " + numbers.plain(gain.partition().distributionRatio()) + " from "
+                        + gain.partition().origin()
+                        + (gain.partition().standardUncertainty().isPresent()
                                 ? ", u = "
-                                        + numbers.plain(gain.distributionRatioUncertainty()
+                                        + numbers.plain(gain.partition()
+                                                .standardUncertainty()
                                                 .getAsDouble())
                                 : "")
                         + ".");
-        if (gain.acidMillimoles() != 0) {
-            draft.note("Needs about " + numbers.decimals(Math.abs(gain.acidMillimoles()), 1) + " mmol "
-                    + (gain.acidMillimoles() > 0 ? "acid" : "base") + ", "
-                    + numbers.decimals(gain.addedMillilitres(), 1) + " mL of "
-                    + numbers.plain(gain.addedMolesPerLitre()) + " mol/L, counted in V(aq).");
+        if (gain.phSetting().acidMillimoles() != 0) {
+            draft.note(
+                    "Needs about " + numbers.decimals(Math.abs(gain.phSetting().acidMillimoles()), 1) + " mmol "
+                            + (gain.phSetting().acidMillimoles() > 0 ? "acid" : "base") + ", "
+                            + numbers.decimals(gain.phSetting().addedMillilitres(), 1) + " mL of "
+                            + numbers.plain(gain.phSetting().addedMolesPerLitre()) + " mol/L, counted in V(aq).");
         }
-        if (gain.carbonDioxideMillimoles() > 0) {
-            draft.note("Sets free up to " + numbers.decimals(gain.carbonDioxideMillimoles(), 1)
+        if (gain.phSetting().carbonDioxideMillimoles() > 0) {
+            draft.note("Sets free up to " + numbers.decimals(gain.phSetting().carbonDioxideMillimoles(), 1)
                     + " mmol of carbon dioxide: add the acid slowly to the open vessel, before any shaking.");
         }
-        if (!gain.acidGases().isEmpty()) {
-            draft.note("No acid before this is settled with the person responsible: " + gain.acidCaution() + ".");
+        if (!gain.phSetting().acidGases().isEmpty()) {
+            draft.note("No acid before this is settled with the person responsible: "
+                    + gain.phSetting().acidCaution() + ".");
         }
-        return draft.note(numbers.decimals(gain.gainPercentOfTheory(), 1) + " % of theory, for "
-                        + numbers.plain(gain.solventGrams()) + " g of solvent.")
-                .result(numbers.decimals(gain.gainGrams(), 3) + " g");
+        return draft.note(numbers.decimals(gain.gain().percentOfTheory(), 1) + " % of theory, for "
+                        + numbers.plain(gain.extractant().solventGrams()) + " g of solvent.")
+                .result(numbers.decimals(gain.gain().grams(), 3) + " g");
     }
 }

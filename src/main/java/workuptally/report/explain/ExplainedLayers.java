@@ -62,7 +62,7 @@ final class ExplainedLayers {
         String title = content.substance() + " in layer " + layer.label();
         Draft draft = new Draft(FigureKind.LAYERS, title);
         List<Assay> rows = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(content.substance()))
                 .toList();
         Optional<Assay> assay = rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
         boolean byOwnAssay = assay.isPresent()

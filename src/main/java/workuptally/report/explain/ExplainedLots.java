@@ -34,9 +34,9 @@ final class ExplainedLots {
                 .equation("m = gross − tare, or the net mass as entered")
                 .equation("m = "
                         + Weighings.of(
-                                        lot.lot().grossGrams(),
-                                        lot.lot().tareGrams(),
-                                        lot.lot().netGrams(),
+                                        lot.lot().weighing().grossGrams(),
+                                        lot.lot().weighing().tareGrams(),
+                                        lot.lot().weighing().netGrams(),
                                         numbers)
                                 .orElse("?"))
                 .result(net, "g", numbers);
@@ -45,7 +45,7 @@ final class ExplainedLots {
     private Explanation overTheory(RunTally tally, LotTally lot, MeasuredValue percent) {
         Optional<Theory.ProductTheory> theory = tally.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                .filter(p -> p.isOf(lot.product()))
                 .findFirst();
         return new Draft(FigureKind.LOTS, "Lot " + lot.lot().label() + " over theory of " + lot.product())
                 .equation("100·m/m(theory)")

@@ -46,7 +46,7 @@ final class ExplainedRoutes {
     private static double molarMass(RunTally tally, Route route) {
         return tally.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(route.substance()))
+                .filter(p -> p.isOf(route.substance()))
                 .mapToDouble(Theory.ProductTheory::molarMassGramsPerMole)
                 .findFirst()
                 .orElse(1);

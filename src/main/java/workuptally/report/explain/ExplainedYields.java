@@ -47,7 +47,7 @@ final class ExplainedYields {
                 .headings("Lot", "m (g)", "w (g/g)", "m·w (g)", "w rests on");
         for (LotTally lot : tally.lots()) {
             if (yield.lots().contains(lot.lot().label())
-                    && lot.product().equalsIgnoreCase(yield.product().name())) {
+                    && lot.isOf(yield.product().name())) {
                 draft.row(
                         lot.lot().label(),
                         numbers.plain(lot.netGrams()),
@@ -85,7 +85,7 @@ final class ExplainedYields {
     private Explanation adjusted(RunTally tally, ProductYield yield, MeasuredValue adjusted) {
         double conversion = yield.percent().value() / adjusted.value();
         Draft draft = new Draft(FigureKind.YIELDS, "Conversion-adjusted yield of " + title(yield));
-        Optional<String> typed = numbers.entry(tally.run().conversionPercent(), "%");
+        Optional<String> typed = numbers.entry(tally.run().head().conversionPercent(), "%");
         if (typed.isPresent()) {
             draft.equation("Y/X, X as entered: " + typed.get());
         } else {
@@ -111,7 +111,7 @@ final class ExplainedYields {
     private static List<Place> recovered(RunTally tally, String material) {
         for (Closure closure : tally.closures()) {
             List<Place> places = closure.terms().stream()
-                    .filter(t -> t.substance().equalsIgnoreCase(material))
+                    .filter(t -> t.isOf(material))
                     .map(t -> new Place(t.place(), t.unitsMillimoles().value() / t.unitsPerMolecule()))
                     .toList();
             if (!places.isEmpty()) {
@@ -121,9 +121,7 @@ final class ExplainedYields {
         List<Place> places = new ArrayList<>();
         for (LayerTally layer : tally.layers()) {
             for (Content content : layer.contents()) {
-                if (layer.terminal()
-                        && layer.endsWorkup()
-                        && content.substance().equalsIgnoreCase(material)) {
+                if (layer.terminal() && layer.endsWorkup() && content.isOf(material)) {
                     content.amountMillimoles().ifPresent(n -> places.add(new Place(layer.label(), n.value())));
                 }
             }
@@ -156,10 +154,7 @@ final class ExplainedYields {
         List<Aliquot> taken = new ArrayList<>();
         for (LayerTally layer : tally.layers()) {
             for (Content content : layer.contents()) {
-                if (layer.aliquot()
-                        && layer.terminal()
-                        && layer.endsWorkup()
-                        && content.substance().equalsIgnoreCase(product)) {
+                if (layer.aliquot() && layer.terminal() && layer.endsWorkup() && content.isOf(product)) {
                     content.massGrams().ifPresent(m -> taken.add(new Aliquot(layer.label(), m.value())));
                 }
             }

@@ -46,12 +46,12 @@ final class BooksJson {
     }
 
     private static void before(JsonFields json, PeriodReview review) {
-        json.array("weeksBefore", review.weeks(), week -> {
+        json.array("weeksBefore", review.before().weeks(), week -> {
             json.text("monday", week.monday().toString());
             json.count("runs", week.runs());
             json.object("totals", () -> PeriodJson.totals(json, week.totals()));
         });
-        json.array("earlier", review.earlier(), earlier -> {
+        json.array("earlier", review.before().earlier(), earlier -> {
             json.text("from", earlier.span().from().toString());
             json.text("to", earlier.span().to().toString());
             json.count("runs", earlier.runs());
@@ -59,7 +59,8 @@ final class BooksJson {
                 json.object("totals", () -> PeriodJson.totals(json, earlier.totals()));
             }
         });
-        review.lastFour()
+        review.before()
+                .lastFour()
                 .ifPresent(before -> json.object("lastFour", () -> {
                     json.count("periodsWithRuns", before.periods());
                     json.number("meanSolventInGrams", before.meanSolventInGrams());

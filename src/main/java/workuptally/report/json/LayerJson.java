@@ -98,22 +98,22 @@ final class LayerJson {
 
     private void reextraction(Reextraction gain) {
         json.text("substance", gain.substance());
-        json.text("solvent", gain.solvent());
-        json.count("portions", gain.portions());
-        json.number("volumeMillilitres", gain.volumeMillilitres());
-        json.number("distributionRatio", gain.distributionRatio());
-        json.number("standardUncertaintyDistributionRatio", gain.distributionRatioUncertainty());
-        json.text("origin", gain.origin());
-        json.number("gainGrams", gain.gainGrams());
-        json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
-        json.number("pH", gain.pH());
-        json.number("acidMillimoles", gain.acidMillimoles());
-        json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
-        json.array("acidGases", gain.acidGases(), gas -> {
+        json.text("solvent", gain.extractant().solvent());
+        json.count("portions", gain.extractant().portions());
+        json.number("volumeMillilitres", gain.extractant().volumeMillilitres());
+        json.number("distributionRatio", gain.partition().distributionRatio());
+        json.number("standardUncertaintyDistributionRatio", gain.partition().standardUncertainty());
+        json.text("origin", gain.partition().origin());
+        json.number("gainGrams", gain.gain().grams());
+        json.number("gainPercentOfTheory", gain.gain().percentOfTheory());
+        json.number("pH", gain.phSetting().pH());
+        json.number("acidMillimoles", gain.phSetting().acidMillimoles());
+        json.number("carbonDioxideMillimoles", gain.phSetting().carbonDioxideMillimoles());
+        json.array("acidGases", gain.phSetting().acidGases(), gas -> {
             json.text("material", gas.material());
             json.text("consequence", gas.consequence());
         });
-        json.number("solventGrams", gain.solventGrams());
+        json.number("solventGrams", gain.extractant().solventGrams());
     }
 
     private void route(Route route) {

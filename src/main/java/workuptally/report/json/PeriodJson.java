@@ -74,10 +74,11 @@ final class PeriodJson {
         Map<String, List<HistoryPoint>> history =
                 review.book().history().stream().collect(Collectors.groupingBy(HistoryPoint::series));
         Map<String, List<String>> runs = review.book().runs().stream()
-                .collect(Collectors.groupingBy(Run::series, Collectors.mapping(Run::id, Collectors.toList())));
+                .collect(Collectors.groupingBy(
+                        r -> r.head().series(), Collectors.mapping(Run::id, Collectors.toList())));
         Set<String> names = new LinkedHashSet<>();
         review.book().history().forEach(point -> names.add(point.series()));
-        review.book().runs().forEach(run -> names.add(run.series()));
+        review.book().runs().forEach(run -> names.add(run.head().series()));
         names.remove("");
         json.array("series", names, name -> {
             json.text("series", name);

@@ -53,7 +53,9 @@ final class RunJson {
         json.array("lots", tally.lots(), this::lot);
         json.array("yields", tally.yields(), this::yieldOf);
         json.array("closures", tally.closures(), this::closure);
-        PurificationJson.write(json, tally.purifications());
+        PurificationJson.write(
+                json,
+                tally.purifications().stream().filter(p -> !p.inIsAtMost()).toList());
         LayerJson layers = new LayerJson(json, review);
         json.array("layers", tally.layers(), layers::write);
         json.array("layerShares", shares(), this::shares);
@@ -61,7 +63,7 @@ final class RunJson {
         json.array("contacts", tally.contacts(), this::contact);
         json.array("compositeSamples", tally.evidence().composites().list(), this::composite);
         json.array("meetings", tally.evidence().meetings().list(), this::meeting);
-        json.texts("missingLayers", tally.evidence().missingLayers());
+        json.texts("missingLayers", tally.evidence().gaps().missingLayers());
         json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
@@ -96,10 +98,10 @@ final class RunJson {
         json.text("run", run.id());
         json.text("status", EnumWord.of(run.status()));
         json.text("kind", EnumWord.of(run.kind()));
-        json.text("date", run.date());
-        json.text("chemist", run.chemist());
-        json.text("reaction", run.reaction());
-        json.text("series", run.series());
+        json.text("date", run.head().date());
+        json.text("chemist", run.head().chemist());
+        json.text("reaction", run.head().reaction());
+        json.text("series", run.head().series());
     }
 
     /** Wanted products that were found in a layer or lot. */

@@ -17,7 +17,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.pdf.pictures.LayerMaps;
+import workuptally.report.pdf.pictures.RunMaps;
 import workuptally.report.view.labels.LabelText;
 import workuptally.report.view.labels.PlannedLabels;
 import workuptally.tally.bench.Plan;
@@ -100,7 +100,7 @@ public final class BenchSheet {
 
     private static List<Block> blocks(Look look, RunPlaces places, RunReview run) {
         Plan plan = run.tally().plan().orElseThrow();
-        String reaction = run.tally().run().reaction();
+        String reaction = run.tally().run().head().reaction();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading(
                 look,
@@ -113,7 +113,7 @@ public final class BenchSheet {
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
         blocks.add(look.subheading("Where the layers go"));
-        blocks.addAll(new LayerMaps(look, run).blocks());
+        blocks.addAll(new RunMaps(look, run).blocks());
         blocks.addAll(parts.funnels());
         // what is to be said of a portion as a whole stands on its label
         blocks.addAll(new HazardBlocks(look)
@@ -127,9 +127,9 @@ public final class BenchSheet {
 
     private static String who(RunReview run) {
         StringJoiner who = new StringJoiner(" · ");
-        run.tally().run().date().ifPresent(d -> who.add("planned for " + d));
-        if (!run.tally().run().chemist().isBlank()) {
-            who.add(run.tally().run().chemist());
+        run.tally().run().head().date().ifPresent(d -> who.add("planned for " + d));
+        if (!run.tally().run().head().chemist().isBlank()) {
+            who.add(run.tally().run().head().chemist());
         }
         who.add("begun on: ____________");
         who.add("by: ____________");

@@ -23,7 +23,7 @@ import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.RecoveryStrip;
-import workuptally.report.pdf.pictures.TopFigures;
+import workuptally.report.pdf.pictures.TopFigureStrip;
 import workuptally.report.view.firstpage.LayerBoard;
 import workuptally.report.view.firstpage.NextMeasurement;
 import workuptally.report.view.firstpage.TopFigure;
@@ -65,7 +65,7 @@ final class FirstPage {
             blocks.add(new Paragraph(look, "The book holds no runs. Nothing was judged."));
         } else {
             blocks.add(new Gap(3));
-            blocks.add(new TaggedPicture(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
+            blocks.add(new TaggedPicture(look, new TopFigureStrip(look, TopFigure.of(review, look.figures()))));
         }
         actions(blocks);
         measurements(blocks);
@@ -94,7 +94,7 @@ final class FirstPage {
             }
         }
         List<LocalDate> dates = review.runs().stream()
-                .flatMap(r -> r.tally().run().date().stream())
+                .flatMap(r -> r.tally().run().head().date().stream())
                 .sorted()
                 .toList();
         if (!dates.isEmpty()) {
@@ -139,7 +139,7 @@ final class FirstPage {
         }
         blocks.add(look.heading("What to do first"));
         if (actions.isEmpty()) {
-            blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
+            blocks.add(new Paragraph(look, UrgentAction.nothingFirst(review)));
             return;
         }
         List<List<TableCell>> rows = new ArrayList<>();

@@ -180,7 +180,7 @@ final class LayerTable {
 
     private String mostPercent(Optional<LayerDecision> decision, Content content) {
         return decision.flatMap(LayerDecision::atMost)
-                .filter(most -> most.product().equalsIgnoreCase(content.substance()))
+                .filter(most -> most.isOf(content.substance()))
                 .map(most -> look.figures().most(most.percentOfTheory()))
                 .orElse("");
     }

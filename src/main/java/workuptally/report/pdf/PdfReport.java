@@ -60,12 +60,12 @@ public final class PdfReport {
         section(flow, second);
         if (!review.runs().isEmpty()
                 && !(onOnePage
-                        && fits(flow, new RunPart(look, review, review.runs().get(0), places).blocks()))) {
+                        && fits(flow, new RunBlocks(look, review, review.runs().get(0), places).blocks()))) {
             flow.turn();
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunPart(look, review, run, places).blocks());
+            flow.addTogether(new RunBlocks(look, review, run, places).blocks());
             flow.closeSection();
         }
         section(flow, new SeriesPage(look, review, places).blocks());
@@ -107,7 +107,9 @@ public final class PdfReport {
             return Optional.of(
                     LocalDate.parse(review.book().limits().text(Limit.AS_OF).strip()));
         } catch (DateTimeParseException e) {
-            return review.book().runs().stream().flatMap(r -> r.date().stream()).max(Comparator.naturalOrder());
+            return review.book().runs().stream()
+                    .flatMap(r -> r.head().date().stream())
+                    .max(Comparator.naturalOrder());
         }
     }
 }

@@ -150,10 +150,10 @@ final class PeriodPage {
     }
 
     private String comparison() {
-        if (review.lastFour().isEmpty()) {
+        if (review.before().lastFour().isEmpty()) {
             return "No run of the last four periods stands in these books, so there is nothing to compare with.";
         }
-        Comparison before = review.lastFour().get();
+        Comparison before = review.before().lastFour().get();
         boolean one = before.periods() == 1;
         return (one
                         ? "The one of the last four periods that holds runs: "

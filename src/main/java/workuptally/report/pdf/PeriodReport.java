@@ -47,7 +47,7 @@ public final class PeriodReport {
     private static void fill(PageFlow flow, PeriodReview review, String title) {
         Look look = flow.look();
         PdfReport.section(flow, new PeriodPage(look, review, title).blocks());
-        PdfReport.section(flow, new PeriodAccounts(look, review).blocks());
+        PdfReport.section(flow, new PeriodAccountBlocks(look, review).blocks());
         PdfReport.section(flow, new PeriodTrend(look, review).blocks());
         PdfReport.section(flow, new PeriodBasis(look, review).blocks());
     }

@@ -33,11 +33,11 @@ final class PeriodTrend {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading(look, Heading.Level.SECTION, "Against the periods before", Optional.of("trend")));
-        if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
+        if (review.before().earlier().stream().allMatch(e -> e.runs() == 0)) {
             blocks.add(new Paragraph(
                     look,
-                    "No run of the " + review.earlier().size() + " periods before, from "
-                            + review.earlier().get(0).span().from()
+                    "No run of the " + review.before().earlier().size() + " periods before, from "
+                            + review.before().earlier().get(0).span().from()
                             + " on, stands in the books that were read: there is no trend to show."));
             return blocks;
         }
@@ -46,7 +46,7 @@ final class PeriodTrend {
         Bars pmi = new Bars(
                 look, "Process mass intensity (g/g)", largest(t -> t.metrics().pmi()));
         List<List<TableCell>> rows = new ArrayList<>();
-        for (Earlier earlier : review.earlier()) {
+        for (Earlier earlier : review.before().earlier()) {
             rows.add(row(solvent, pmi, new Entry(earlier.span(), earlier.runs(), earlier.totals(), false)));
         }
         rows.add(row(solvent, pmi, new Entry(review.span(), review.lines().size(), review.totals(), true)));
@@ -72,7 +72,7 @@ final class PeriodTrend {
     /** Each stream of this period, with the mean of the periods before that hold runs as an upright bar. */
     private void waste(List<Block> blocks) {
         List<Earlier> before =
-                review.earlier().stream().filter(e -> e.runs() > 0).toList();
+                review.before().earlier().stream().filter(e -> e.runs() > 0).toList();
         Map<String, double[]> streams = new LinkedHashMap<>();
         review.totals()
                 .waste()
@@ -131,7 +131,7 @@ final class PeriodTrend {
 
     private double largest(Figure figure) {
         double largest = figure.of(review.totals()).orElse(0);
-        for (Earlier earlier : review.earlier()) {
+        for (Earlier earlier : review.before().earlier()) {
             largest = Math.max(largest, figure.of(earlier.totals()).orElse(0));
         }
         return largest;

@@ -8,6 +8,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.RunTally;
@@ -59,7 +60,7 @@ final class RunWords {
         }
         if (lines.isEmpty()) {
             lines.add(new ProductLine(
-                    tally.run().reaction(),
+                    tally.run().head().reaction(),
                     NOTHING,
                     NOTHING,
                     new ReadableNumbers.Pair(NOTHING, ""),
@@ -113,7 +114,7 @@ final class RunWords {
         StringJoiner text = new StringJoiner("\n");
         text.setEmptyValue(NOTHING);
         for (LotTally lot : tally.lots()) {
-            if (lot.isCrude() && lot.product().equalsIgnoreCase(product.name())) {
+            if (lot.isCrude() && lot.isOf(product.name())) {
                 lot.overTheoryPercent()
                         .ifPresent(p ->
                                 text.add(look.figures().pair(p, coverageFactor).value()));
@@ -124,8 +125,8 @@ final class RunWords {
 
     private Optional<Closure> closure(Product product) {
         return tally.closures().stream()
-                .filter(c -> c.unaccountedAs().equalsIgnoreCase(product.name())
-                        || c.terms().stream().anyMatch(t -> t.substance().equalsIgnoreCase(product.name())))
+                .filter(c -> SubstanceName.same(c.unaccountedAs(), product.name())
+                        || c.terms().stream().anyMatch(t -> t.isOf(product.name())))
                 .findFirst();
     }
 

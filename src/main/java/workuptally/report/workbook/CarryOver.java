@@ -37,7 +37,7 @@ final class CarryOver {
     private final Map<String, SheetMarks> marks = new HashMap<>();
     private final List<Finding> findings;
     private final List<TableView> tables;
-    private final Entries entries = new Entries();
+    private final EnteredNumbers entries = new EnteredNumbers();
 
     private final Wording wording;
 
@@ -50,12 +50,12 @@ final class CarryOver {
     /** Parts of the user's that the library changed on purpose. */
     private final Set<String> changed = new HashSet<>();
 
-    CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables, Wording wording) {
+    CarryOver(BookPackage book, List<Finding> findings, List<Finding> marked, List<TableView> tables, Wording wording) {
         this.wording = wording;
         this.book = book;
         this.findings = findings;
         this.tables = tables;
-        Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
+        Map<String, SheetMarks> bySheet = SheetMarks.bySheet(marked);
         book.sheetNames().forEach((part, name) -> {
             SheetMarks found = bySheet.get(SheetMarks.key(name));
             if (found != null && book.isWorksheet(part)) {
@@ -71,7 +71,7 @@ final class CarryOver {
      * @param results the result sheets
      * @param resultParts the result sheets by part
      */
-    private record Saved(byte[] bytes, ResultSheets results, Map<String, ResultSheet> resultParts) {}
+    private record Saved(byte[] bytes, ResultSheetWriting results, Map<String, ResultSheet> resultParts) {}
 
     void write(Path output) throws IOException {
         Saved saved = save();
@@ -91,7 +91,7 @@ final class CarryOver {
             BareStyles.complete(workbook);
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
-            ResultSheets results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
+            ResultSheetWriting results = new ResultSheetWriting(workbook, new ResultStyles(workbook, palette), entries);
             List<ResultSheet> sheets = results.add(tables);
             results.open(sheets.get(0));
             ResultCharts.draw(workbook, sheets);

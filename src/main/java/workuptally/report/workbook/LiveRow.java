@@ -33,7 +33,7 @@ final class LiveRow implements LiveSheets {
     @Override
     public String address(Place entry) {
         String sheet = book.userSheets().getOrDefault(SheetMarks.key(entry.sheet()), entry.sheet());
-        return ResultSheet.quoted(sheet) + "!" + Entries.address(entry).formatAsString();
+        return ResultSheet.quoted(sheet) + "!" + EnteredNumbers.address(entry).formatAsString();
     }
 
     @Override

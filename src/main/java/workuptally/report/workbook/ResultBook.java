@@ -15,7 +15,7 @@ import java.util.Map;
 record ResultBook(
         ResultStyles styles,
         ResultCells cells,
-        Entries entries,
+        EnteredNumbers entries,
         Map<String, String> userSheets,
         Map<String, ResultSheet> tables,
         Map<String, Named> names) {

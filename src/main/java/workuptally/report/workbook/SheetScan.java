@@ -92,7 +92,7 @@ final class SheetScan {
                     missing(wanted, rowStyle);
                     continue;
                 }
-                row = CellNumbers.row(markup, row);
+                row = CellPositions.row(markup, row);
                 column = -1;
                 wanted = marks.rows().getOrDefault(row, new TreeMap<>());
                 rowStyle = wanted.isEmpty()
@@ -102,7 +102,7 @@ final class SheetScan {
                     missing(wanted, rowStyle);
                 }
             } else if (markup.is("c") && !markup.isEnd()) {
-                column = CellNumbers.column(markup, column);
+                column = CellPositions.column(markup, column);
                 numeric = markup.attribute("t").orElse("n").equals("n");
                 CellMark mark = wanted.get(column);
                 if (mark != null) {

@@ -111,7 +111,7 @@ final class SheetStamp {
         int row = 0;
         while (markup.next()) {
             if (markup.is("row") && !markup.isEnd()) {
-                row = CellNumbers.row(markup, row);
+                row = CellPositions.row(markup, row);
                 rowsBefore(row, prefix);
                 SortedMap<Integer, Integer> cells = pending.remove(row);
                 if (cells == null) {
@@ -155,7 +155,7 @@ final class SheetStamp {
                 return;
             }
             if (markup.is("c") && !markup.isEnd()) {
-                column = CellNumbers.column(markup, column);
+                column = CellPositions.column(markup, column);
                 cellsBefore(column, row, cells, prefix);
                 Integer style = cells.remove(column);
                 markup.write(style == null ? markup.text() : markup.with("s", Integer.toString(style)));

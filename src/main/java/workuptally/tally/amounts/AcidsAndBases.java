@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Part;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -38,7 +37,8 @@ public final class AcidsAndBases {
     public Equivalents of(ChargeAmount amount) {
         double millimoles = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
         String material = amount.charge().material();
-        Equivalents known = solute(material, formula(amount.charge().formula()))
+        Equivalents known = solute(
+                        material, substances.formulaIn(amount.charge().formula()))
                 .map(this::perMole)
                 .orElse(Equivalents.NONE);
         if (known.isNone()) {
@@ -78,7 +78,7 @@ public final class AcidsAndBases {
     public boolean isHydrogenHalide(String gas) {
         return substances
                 .solute(gas)
-                .flatMap(Solute::behaviour)
+                .flatMap(s -> s.acidBase().behaviour())
                 .filter(b -> b == Solute.Behaviour.STRONG_ACID)
                 .isPresent();
     }
@@ -92,7 +92,9 @@ public final class AcidsAndBases {
     }
 
     private Part part(Charge charge) {
-        return substances.material(charge.material(), formula(charge.formula())).main();
+        return substances
+                .material(charge.material(), substances.formulaIn(charge.formula()))
+                .main();
     }
 
     /** Of a workup addition, all portions: by the molarity of its own cell, else by the capacity of the wash. */
@@ -100,7 +102,7 @@ public final class AcidsAndBases {
         Optional<Wash> wash = substances.wash(addition.material());
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
-        Optional<Solute> solute = wash.flatMap(w -> solute(w.solute().orElse(""), formula(w.formula())));
+        Optional<Solute> solute = wash.flatMap(w -> solute(w.solute().orElse(""), substances.formulaIn(w.formula())));
         if (solute.isEmpty() || millilitres == 0) {
             return Equivalents.NONE;
         }
@@ -121,9 +123,12 @@ public final class AcidsAndBases {
     /** pKa of an acid by the Products table, else by the reference data. */
     public Optional<Double> pKaOfAcid(String substance) {
         Optional<Product> product = run.product(substance)
-                .filter(p ->
-                        p.character().filter(c -> c == Product.Character.ACID).isPresent());
-        Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
+                .filter(p -> p.partitioning()
+                        .character()
+                        .filter(c -> c == Product.Character.ACID)
+                        .isPresent());
+        Optional<Double> own =
+                product.flatMap(p -> p.partitioning().pKa().entered()).map(Entered::value);
         return own.or(
                 () -> Stream.of(substance, substances.material(substance).main().name())
                         .flatMap(name -> substances.reference().partition().findAll(name).stream())
@@ -136,9 +141,11 @@ public final class AcidsAndBases {
     /** pKa of the conjugate acid of a base, by the Products table. */
     public Optional<Double> pKaOfBase(String substance) {
         return run.product(substance)
-                .filter(p ->
-                        p.character().filter(c -> c == Product.Character.BASE).isPresent())
-                .flatMap(p -> p.pKa().entered())
+                .filter(p -> p.partitioning()
+                        .character()
+                        .filter(c -> c == Product.Character.BASE)
+                        .isPresent())
+                .flatMap(p -> p.partitioning().pKa().entered())
                 .map(Entered::value);
     }
 
@@ -155,18 +162,11 @@ public final class AcidsAndBases {
         return substances.solute(name).or(() -> formula.flatMap(substances::soluteOf));
     }
 
-    private Optional<Formula> formula(String text) {
-        try {
-            return text.isBlank() ? Optional.empty() : Optional.of(substances.formula(text));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
-    }
-
     private Equivalents perMole(Solute solute) {
-        double acid = solute.acidMolesPerMole();
-        double base = solute.baseMolesPerMole();
-        return solute.behaviour()
+        double acid = solute.acidBase().acidMolesPerMole();
+        double base = solute.acidBase().baseMolesPerMole();
+        return solute.acidBase()
+                .behaviour()
                 .map(behaviour -> switch (behaviour) {
                     case STRONG_ACID -> Equivalents.ofStrongAcid(acid);
                     case WEAK_ACID -> Equivalents.ofWeakAcid(acid);
@@ -184,7 +184,7 @@ public final class AcidsAndBases {
 
     /** True where the last constant of its acid lies above those of the weak acids. */
     private boolean takesWeakAcids(Solute solute) {
-        return solute.pKa().stream().anyMatch(pKa -> pKa > weakAcidsBelow());
+        return solute.acidBase().pKa().stream().anyMatch(pKa -> pKa > weakAcidsBelow());
     }
 
     private double weakAcidsBelow() {

@@ -1,8 +1,12 @@
 package workuptally.tally.amounts;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Field;
@@ -14,6 +18,11 @@ import workuptally.reference.bench.Threshold;
 
 /** What a row of Assays says by itself: its result, whether its method counts, and the limit that a non-detect stands for. */
 public final class AssayResults {
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
+
+    /** Two numbers that differ by less are one, relative. */
+    private static final double SAME = 1e-9;
+
     private final Limits limits;
     private final Substances substances;
 
@@ -103,10 +112,27 @@ public final class AssayResults {
         };
     }
 
+    /** The number as typed, or in the unit of the account where it was typed in another one. */
+    private static String inUnit(Entered result) {
+        Matcher typed = NUMBER.matcher(result.asTyped());
+        boolean one = result.halfWidth() == 0 && result.qualifier() != Qualifier.NOT_DETECTED && typed.find();
+        if (!one || result.value() == 0) {
+            return result.asTyped();
+        }
+        double number = Double.parseDouble(typed.group().replace(',', '.'));
+        return Math.abs(number - result.value()) <= SAME * result.value()
+                ? result.asTyped()
+                : result.asTyped().substring(0, typed.start())
+                        + BigDecimal.valueOf(result.value())
+                                .setScale(result.decimals(), RoundingMode.HALF_UP)
+                                .toPlainString();
+    }
+
     /** The assay in words: method, result, unit. */
     static String evidence(Assay assay, Entered result, OptionalDouble limit) {
         String method = assay.method().map(Assay.Method::word).orElse("assay");
         String unit = assay.unit().map(Unit::word).orElse("");
+        String shown = inUnit(result);
         if (residueStrength(assay).isPresent()) {
             return method + " " + result.asTyped();
         }
@@ -114,10 +140,8 @@ public final class AssayResults {
         String number = belowLimit
                         && assay.method().filter(m -> m == Assay.Method.TLC).isPresent()
                         && result.qualifier() != Qualifier.NOT_DETECTED
-                ? String.format(Locale.ROOT, "spot of about %s (at most %s)", result.asTyped(), limit.orElse(0))
-                : belowLimit
-                        ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
-                        : result.asTyped();
+                ? String.format(Locale.ROOT, "spot of about %s (at most %s)", shown, limit.orElse(0))
+                : belowLimit ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0)) : shown;
         return method + " " + number + (number.endsWith(unit) ? "" : " " + unit);
     }
 }

@@ -31,14 +31,18 @@ public final class ChargeAmountAccount {
 
     private final Readings readings;
     private final InstrumentUncertainty uncertainty;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final Substances substances;
     private final Omissions omissions;
     private final ChargeContent content;
     private final SolutionCharge solutions;
 
     public ChargeAmountAccount(
-            Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
+            Readings readings,
+            Limits limits,
+            MolarMassAccount molarMasses,
+            Substances substances,
+            Omissions omissions) {
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);
         this.molarMasses = molarMasses;

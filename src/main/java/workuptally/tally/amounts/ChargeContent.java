@@ -1,8 +1,9 @@
 package workuptally.tally.amounts;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Formula;
 import workuptally.material.Strength;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
@@ -12,7 +13,6 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
-import workuptally.reference.solutions.Wash;
 
 /** What a charge holds: its density and its content by mass, as typed, by the reference data or by its name. */
 final class ChargeContent {
@@ -93,9 +93,10 @@ final class ChargeContent {
     private OptionalDouble percentByName(Charge charge) {
         OptionalDouble solution = substances
                 .wash(charge.material())
-                .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
+                .filter(w -> w.solute().isPresent()
+                        && w.concentration().massPercent().orElse(0) > 0)
                 .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
-                .map(Wash::massPercent)
+                .map(w -> w.concentration().massPercent())
                 .orElse(OptionalDouble.empty());
         return solution.isPresent()
                 ? solution
@@ -109,13 +110,7 @@ final class ChargeContent {
     }
 
     private boolean sameFormula(String one, String other) {
-        try {
-            return substances
-                    .formula(one)
-                    .composition()
-                    .equals(substances.formula(other).composition());
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        Optional<Map<String, Double>> first = substances.formulaIn(one).map(Formula::composition);
+        return first.isPresent() && first.equals(substances.formulaIn(other).map(Formula::composition));
     }
 }

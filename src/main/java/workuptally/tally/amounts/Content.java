@@ -3,6 +3,7 @@ package workuptally.tally.amounts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.SubstanceName;
 
 /**
  * How much of a substance a layer or lot holds.
@@ -98,6 +99,11 @@ public record Content(
      */
     public boolean isBoundedByConservation() {
         return rests == Rests.CONSERVATION;
+    }
+
+    /** True for what is held of a substance of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(substance, name);
     }
 
     /** What a content rests on. */

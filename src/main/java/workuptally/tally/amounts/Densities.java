@@ -25,11 +25,12 @@ final class Densities {
             substances.use(solvent.get());
             return OptionalDouble.of(solvent.get().density().gramsPerMillilitre());
         }
-        Optional<Wash> wash =
-                substances.wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
+        Optional<Wash> wash = substances
+                .wash(name)
+                .filter(w -> w.concentration().densityGramsPerMillilitre().isPresent());
         if (wash.isPresent()) {
             substances.use(wash.get());
-            return wash.get().densityGramsPerMillilitre();
+            return wash.get().concentration().densityGramsPerMillilitre();
         }
         OptionalDouble blended = ofBlend(name);
         Optional<Liquid> liquid = blended.isPresent() ? Optional.empty() : substances.liquid(name);
@@ -42,7 +43,8 @@ final class Densities {
         boolean ofLiquid = substances.solvent(name).isEmpty()
                 && substances
                         .wash(name)
-                        .filter(w -> w.densityGramsPerMillilitre().isPresent())
+                        .filter(w ->
+                                w.concentration().densityGramsPerMillilitre().isPresent())
                         .isEmpty()
                 && substances.blend(name).isEmpty();
         return ofLiquid

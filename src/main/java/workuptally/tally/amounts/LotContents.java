@@ -10,10 +10,10 @@ import workuptally.measure.MeasuredValue;
 
 /** What a lot holds: its products, and every other substance with an assay row. */
 public final class LotContents {
-    private final Contents contents;
-    private final MolarMasses molarMasses;
+    private final ContentsAccount contents;
+    private final MolarMassAccount molarMasses;
 
-    public LotContents(Contents contents, MolarMasses molarMasses) {
+    public LotContents(ContentsAccount contents, MolarMassAccount molarMasses) {
         this.contents = contents;
         this.molarMasses = molarMasses;
     }
@@ -42,7 +42,7 @@ public final class LotContents {
                         lot.basis().word()))));
         LotTally first = products.get(0);
         contents.of(first.lot().label(), first.netGrams(), Optional.empty(), productMillimoles(first)).stream()
-                .filter(c -> products.stream().noneMatch(l -> l.product().equalsIgnoreCase(c.substance())))
+                .filter(c -> products.stream().noneMatch(l -> l.isOf(c.substance())))
                 .forEach(found::add);
         return found;
     }

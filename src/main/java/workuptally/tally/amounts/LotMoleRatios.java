@@ -12,7 +12,7 @@ public final class LotMoleRatios {
 
     /** The fraction with its standard uncertainty, both 0 to 1; empty without a mole ratio or a molar mass. */
     public static Optional<Fraction> of(Run run, Lot lot, Limits limits, Substances substances) {
-        return new MoleRatios(run, new Readings(), limits, new MolarMasses(run, substances))
+        return new MoleRatios(run, new Readings(), limits, new MolarMassAccount(run, substances))
                 .of(lot)
                 .map(r -> new Fraction(
                         r.fraction().value(), r.fraction().standardUncertainty(), String.join(", ", r.counted())));

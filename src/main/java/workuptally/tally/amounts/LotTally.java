@@ -3,6 +3,7 @@ package workuptally.tally.amounts;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Lot;
+import workuptally.model.SubstanceName;
 
 /**
  * A weighed lot, or one of the products of a lot that holds several: their rows share label and net mass.
@@ -32,6 +33,17 @@ public record LotTally(
         return endsWorkup && lot.stage().filter(s -> s == Lot.Stage.PURIFIED).isEmpty();
     }
 
+    /**
+     * Product in the lot at most, g: what its assay says, without one all that it weighs; empty where either cannot be computed or told as
+     * the form that counts.
+     */
+    public Optional<MeasuredValue> atMostGrams() {
+        boolean formIsKnown = gramsPerGram != 1 || lot.isOf(product);
+        return pureGrams.or(() -> productFraction.isEmpty() && formIsKnown
+                ? netGrams.map(net -> net.times(gramsPerGram))
+                : Optional.empty());
+    }
+
     /** A lot of a product that has one form only. */
     public LotTally(
             Lot lot,
@@ -42,5 +54,10 @@ public record LotTally(
             Optional<MeasuredValue> overTheoryPercent,
             boolean endsWorkup) {
         this(lot, lot.product(), 1, netGrams, productFraction, basis, pureGrams, overTheoryPercent, endsWorkup);
+    }
+
+    /** True for a lot of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product(), name);
     }
 }

@@ -38,7 +38,7 @@ public final class MethodSight {
                         : Optional.of("loss on drying sees what leaves on drying, not a product that stays");
             case TITRATION ->
                 product(what)
-                                .flatMap(Product::character)
+                                .flatMap(p -> p.partitioning().character())
                                 .filter(c -> c == Product.Character.NEUTRAL)
                                 .isPresent()
                         ? Optional.of("a titration by acid or base does not see a neutral product")

@@ -3,6 +3,7 @@ package workuptally.tally.amounts;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.PartitionRow;
 
@@ -45,7 +46,7 @@ public final class MiscibleSolvents {
 
     private double in(String organic, List<PartitionRow> rows) {
         Optional<PartitionRow> own = rows.stream()
-                .filter(r -> r.organicPhase().equalsIgnoreCase(organic))
+                .filter(r -> SubstanceName.same(r.organicPhase(), organic))
                 .findFirst();
         return own.or(() -> rows.stream()
                         .filter(r -> substances.material(organic).is(r.organicPhase()))

@@ -12,6 +12,7 @@ import workuptally.model.Field.Qualifier;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /**
  * Mass fraction of product in a lot by the mole ratios of a spectrum, w = M / (M + Σ rₛ·Mₛ): an upper bound, since it misses water, salts
@@ -22,9 +23,9 @@ public final class MoleRatios {
     private final Run run;
     private final Readings readings;
     private final InstrumentUncertainty uncertainty;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
 
-    public MoleRatios(Run run, Readings readings, Limits limits, MolarMasses molarMasses) {
+    public MoleRatios(Run run, Readings readings, Limits limits, MolarMassAccount molarMasses) {
         this.run = run;
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);
@@ -39,7 +40,8 @@ public final class MoleRatios {
             return Optional.empty();
         }
         MeasuredValue perProduct = readings.exact(molarMass.getAsDouble());
-        Optional<MeasuredValue> own = main.equalsIgnoreCase(lot.product()) ? Optional.of(perProduct) : Optional.empty();
+        Optional<MeasuredValue> own =
+                SubstanceName.same(main, lot.product()) ? Optional.of(perProduct) : Optional.empty();
         List<String> counted = new ArrayList<>();
         for (Assay assay : run.assays()) {
             boolean ratio = assay.sample().equals(lot.label())
@@ -57,7 +59,7 @@ public final class MoleRatios {
                                 * result.get().value(),
                         () -> result.get().place().inWords());
                 perProduct = perProduct.plus(r.times(other.getAsDouble()));
-                if (assay.substance().equalsIgnoreCase(lot.product())) {
+                if (assay.isOf(lot.product())) {
                     own = Optional.of(r.times(other.getAsDouble()));
                 }
                 counted.add(assay.substance());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
+import workuptally.model.SubstanceName;
 
 /**
  * Yield of one product at one stage.
@@ -38,9 +39,12 @@ public record ProductYield(
         lots = List.copyOf(lots);
     }
 
-    /** True above 100 % by more than its expanded uncertainty: something that it rests on is wrong. */
+    /** No assay is so coarse that it excuses more than this, %: a slip of a unit widens the uncertainty with the value (common practice). */
+    public static final double MOST_PERCENT = 150;
+
+    /** True above 100 % by more than its expanded uncertainty, or beyond all: something that it rests on is wrong. */
     public boolean isAboveAll(double coverageFactor) {
-        return percent.value() > 100 + percent.expandedUncertainty(coverageFactor);
+        return percent.value() > Math.min(MOST_PERCENT, 100 + percent.expandedUncertainty(coverageFactor));
     }
 
     /** A yield that heads its product where it is that of the workup. */
@@ -83,6 +87,11 @@ public record ProductYield(
                 conversionAdjustedPercent,
                 aliquotCorrectedPercent,
                 first);
+    }
+
+    /** True for the yield of a product of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(product.name(), name);
     }
 
     /** Where in the work the yield is taken. */

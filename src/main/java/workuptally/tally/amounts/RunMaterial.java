@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,6 +18,7 @@ import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.substances.MaterialClass;
 
 /**
@@ -29,10 +29,11 @@ import workuptally.reference.substances.MaterialClass;
  * @param own true for a compound of the group itself: a substrate or product that no table has
  * @param stepLiquid true for a liquid of the workup, which passes for water where no table has it
  * @param salt true for a base as the salt of an acid, which goes with water
+ * @param tested true where only a negative quench test shows it gone
  * @param place cell of the name
  */
 public record RunMaterial(
-        String written, Material material, boolean own, boolean stepLiquid, boolean salt, Place place) {
+        String written, Material material, boolean own, boolean stepLiquid, boolean salt, boolean tested, Place place) {
     /** What a hydrate shows in its formula: no salt. */
     private static final String CRYSTAL_WATER = "H2O";
 
@@ -90,10 +91,10 @@ public record RunMaterial(
     }
 
     private static boolean isNamed(Part part, String component) {
-        return part.name().equalsIgnoreCase(component)
+        return SubstanceName.same(part.name(), component)
                 || part.substance()
                         .flatMap(Substance::solute)
-                        .filter(solute -> solute.name().equalsIgnoreCase(component))
+                        .filter(solute -> SubstanceName.same(solute.name(), component))
                         .isPresent();
     }
 
@@ -141,6 +142,7 @@ public record RunMaterial(
                             own,
                             false,
                             isSalt(material, substances),
+                            material.parts().stream().anyMatch(substances::needsQuenchTest),
                             charge.row().at("Material")));
         }
         for (Step step : run.orderedSteps()) {
@@ -156,6 +158,7 @@ public record RunMaterial(
                             own,
                             liquid,
                             isSalt(material, substances),
+                            material.parts().stream().anyMatch(substances::needsQuenchTest),
                             step.row().at("Material")));
         }
         return new ArrayList<>(materials.values());
@@ -177,6 +180,6 @@ public record RunMaterial(
     }
 
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).strip();
+        return SubstanceName.key(name);
     }
 }

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /** Which partner's skeleton a substance carries, and how many units per molecule. */
 public final class Skeletons {
@@ -41,18 +41,18 @@ public final class Skeletons {
         Optional<Product> product = run.product(substance);
         if (product.isPresent()) {
             return of(product.get()).stream()
-                    .filter(p -> p.partner().equalsIgnoreCase(partner))
+                    .filter(p -> p.isOf(partner))
                     .mapToDouble(Product.SkeletonPart::units)
                     .sum();
         }
-        return substance.equalsIgnoreCase(partner) ? 1 : 0;
+        return SubstanceName.same(substance, partner) ? 1 : 0;
     }
 
     /** Amount charged of a partner, summed over its rows, mmol. */
     public Optional<MeasuredValue> chargedMillimoles(String partner) {
         List<MeasuredValue> found = new ArrayList<>();
         for (ChargeAmount amount : amounts) {
-            if (amount.charge().material().equalsIgnoreCase(partner)) {
+            if (amount.charge().isOf(partner)) {
                 if (amount.amountMillimoles().isEmpty()) {
                     return Optional.empty();
                 }
@@ -123,13 +123,6 @@ public final class Skeletons {
     }
 
     private static Map<String, Double> elements(String formula) {
-        if (formula.isBlank()) {
-            return Map.of();
-        }
-        try {
-            return Formula.parse(formula).composition();
-        } catch (IllegalFormulaException e) {
-            return Map.of();
-        }
+        return Formula.in(formula).map(Formula::composition).orElse(Map.of());
     }
 }

@@ -59,7 +59,7 @@ final class SolutionCharge {
     private Optional<Concentration> byName(Charge charge) {
         boolean listed = substances
                 .wash(charge.material())
-                .filter(w -> w.massPercent().orElse(0) > 0)
+                .filter(w -> w.concentration().massPercent().orElse(0) > 0)
                 .isPresent();
         return listed
                 ? Optional.empty()

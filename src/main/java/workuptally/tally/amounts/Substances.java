@@ -17,13 +17,14 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
+import workuptally.material.Part;
 import workuptally.model.Product;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
-import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.AtomicWeightRow;
 import workuptally.reference.substances.ClassBehaviour;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.reference.substances.Liquid;
@@ -48,9 +49,10 @@ public final class Substances {
     private final AtomicWeights atomicWeights;
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    private final Map<String, Formula> formulas;
+    private final Map<String, Optional<Formula>> formulas;
     private final MaterialReader materials;
     private final SoluteCompositions solutes;
+    private final QuenchTests quenchTests;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -66,12 +68,13 @@ public final class Substances {
         this.reference = reference;
         this.materials = materials;
         Map<String, AtomicMass> elements = new LinkedHashMap<>();
-        for (AtomicWeight weight : reference.atomicWeights()) {
+        for (AtomicWeightRow weight : reference.atomicWeights()) {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
         }
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
-        this.solutes = new SoluteCompositions(reference.solutes(), this::formula);
+        this.solutes = new SoluteCompositions(reference.solutes(), Formula::parse);
+        this.quenchTests = new QuenchTests(reference);
     }
 
     private Substances(Substances shared) {
@@ -80,6 +83,7 @@ public final class Substances {
         this.formulas = shared.formulas;
         this.materials = shared.materials;
         this.solutes = shared.solutes;
+        this.quenchTests = shared.quenchTests;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -101,7 +105,7 @@ public final class Substances {
     public Optional<FormDifference> formDifference(double gramsPerMole) {
         List<FormDifference.Form> forms = reference.addedForms().stream()
                 .map(row -> new FormDifference.Form(
-                        row.name(), formula(row.added()), row.removed().map(this::formula), row.numbers()))
+                        row.name(), Formula.parse(row.added()), row.removed().map(Formula::parse), row.numbers()))
                 .toList();
         Optional<FormDifference> found = FormDifference.of(gramsPerMole, atomicWeights, forms);
         reference.addedForms().stream()
@@ -133,11 +137,7 @@ public final class Substances {
      * @param formula formula typed beside it; a blank one, and one that cannot be read, tells nothing
      */
     public Material material(String name, String formula) {
-        try {
-            return materials.read(name, formula.isBlank() ? Optional.empty() : Optional.of(formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return materials.read(name);
-        }
+        return materials.read(name, formulaIn(formula));
     }
 
     /** Listed names near one that no table has, at most three. */
@@ -159,13 +159,19 @@ public final class Substances {
         return formula.molarMass(atomicWeights).gramsPerMole();
     }
 
-    /**
-     * Reads a molecular formula, each only once.
-     *
-     * @throws IllegalFormulaException (unchecked) if it cannot be read
-     */
-    public Formula formula(String text) {
-        return formulas.computeIfAbsent(text, Formula::parse);
+    /** The formula that a cell holds, each read only once; empty for a blank one, and for one that cannot be read. */
+    public Optional<Formula> formulaIn(String text) {
+        return formulas.computeIfAbsent(text, Formula::in);
+    }
+
+    /** Molar mass by the formula that a cell holds, g/mol; empty too for an element without an atomic weight. */
+    public OptionalDouble molarMassIn(String formula) {
+        Optional<Formula> read = formulaIn(formula);
+        try {
+            return read.isPresent() ? OptionalDouble.of(molarMassGramsPerMole(read.get())) : OptionalDouble.empty();
+        } catch (IllegalFormulaException e) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** Molar mass of a listed solvent, liquid reagent or product, g/mol. */
@@ -260,6 +266,16 @@ public final class Substances {
         return reference.streams().askFirst();
     }
 
+    /** Whether a quench test shows a part of a material gone, by its row or by what its name tells. */
+    public boolean hasQuenchTest(Part part) {
+        return quenchTests.existsFor(part);
+    }
+
+    /** Whether only a negative quench test shows a part of a material gone. */
+    public boolean needsQuenchTest(Part part) {
+        return quenchTests.isNeededFor(part);
+    }
+
     /** What becomes of a class of materials. */
     public Optional<ClassBehaviour> classBehaviour(String materialClass) {
         return reference.classBehaviours().find(materialClass);
@@ -297,7 +313,7 @@ public final class Substances {
     /** True for solvents that boil as low as diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
     public boolean isVeryVolatile(String name) {
         return solvent(name)
-                .filter(s -> s.boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
+                .filter(s -> s.volatility().boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
                 .isPresent();
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
+import workuptally.model.SubstanceName;
 
 /**
  * What the limiting reagent allows.
@@ -25,7 +26,12 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
      * @param material name as typed
      * @param amountMillimoles its amount n (not n/ν), mmol
      */
-    public record Limiting(String material, MeasuredValue amountMillimoles) {}
+    public record Limiting(String material, MeasuredValue amountMillimoles) {
+        /** True for a material of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(material, name);
+        }
+    }
 
     /**
      * Theory of one product.
@@ -47,6 +53,11 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
         private ProductTheory withPlanned(OptionalDouble grams) {
             return new ProductTheory(
                     product, amountMillimoles, massGrams, molarMassGramsPerMole, massAsTypedGrams, grams);
+        }
+
+        /** True for the theory of a product of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(product.name(), name);
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +13,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Theory.Limiting;
 import workuptally.tally.amounts.Theory.ProductTheory;
@@ -28,11 +28,11 @@ public final class TheoryAccount {
     private static final double HALF = 0.5;
 
     private final Readings readings;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final Substances substances;
     private final Omissions omissions;
 
-    public TheoryAccount(Readings readings, MolarMasses molarMasses, Substances substances, Omissions omissions) {
+    public TheoryAccount(Readings readings, MolarMassAccount molarMasses, Substances substances, Omissions omissions) {
         this.substances = substances;
         this.readings = readings;
         this.molarMasses = molarMasses;
@@ -183,7 +183,7 @@ public final class TheoryAccount {
                 continue;
             }
             List<ChargeAmount> rows = amounts.stream()
-                    .filter(a -> a.charge().material().equalsIgnoreCase(product.name()))
+                    .filter(a -> a.charge().isOf(product.name()))
                     .toList();
             boolean known = rows.stream().allMatch(a -> a.amountMillimoles().isPresent());
             Optional<MeasuredValue> amount = rows.stream()
@@ -220,7 +220,7 @@ public final class TheoryAccount {
                     millimoles,
                     millimoles.over(coefficient),
                     amount.asTypedMillimoles().orElse(millimoles.value()) / coefficient);
-            partners.merge(amount.charge().material().toLowerCase(Locale.ROOT), partner, Partner::plus);
+            partners.merge(SubstanceName.key(amount.charge().material()), partner, Partner::plus);
         }
         return List.copyOf(partners.values());
     }

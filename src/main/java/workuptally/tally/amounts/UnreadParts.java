@@ -2,7 +2,6 @@ package workuptally.tally.amounts;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import workuptally.material.Material;
 import workuptally.material.Part;
@@ -11,6 +10,7 @@ import workuptally.model.Charge;
 import workuptally.model.CompositionPart;
 import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 
 /**
  * Parts of a layer's stated composition of which no table tells what they are: unlisted names, names of two meanings, and liquids mixed
@@ -50,6 +50,6 @@ public final class UnreadParts {
     }
 
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).strip();
+        return SubstanceName.key(name);
     }
 }

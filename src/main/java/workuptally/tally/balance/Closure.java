@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Phrase;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 
 /**
@@ -152,8 +153,7 @@ public record Closure(
 
     /** True for a substance that was found in this balance, or in which its unaccounted part is told. */
     public boolean counts(String substance) {
-        return unaccountedAs.equalsIgnoreCase(substance)
-                || terms.stream().anyMatch(term -> term.substance().equalsIgnoreCase(substance));
+        return SubstanceName.same(unaccountedAs, substance) || terms.stream().anyMatch(term -> term.isOf(substance));
     }
 
     /**
@@ -172,7 +172,12 @@ public record Closure(
             double unitsPerMolecule,
             MeasuredValue unitsMillimoles,
             double percent,
-            Content.Kind kind) {}
+            Content.Kind kind) {
+        /** True where it is found of a substance of this name. */
+        public boolean isOf(String name) {
+            return SubstanceName.same(substance, name);
+        }
+    }
 
     /**
      * A place where the unaccounted part can be.
@@ -183,9 +188,22 @@ public record Closure(
      * @param evidence what the figure rests on
      * @param settledBy the cheapest test that would settle it
      * @param looked whether anybody looked there
+     * @param settlesGrams most that its test can find, g: more than the bound where it looks into portions that nothing bounds
      */
     public record Candidate(
-            String place, double lowGrams, double highGrams, String evidence, String settledBy, Looked looked) {
+            String place,
+            double lowGrams,
+            double highGrams,
+            String evidence,
+            String settledBy,
+            Looked looked,
+            double settlesGrams) {
+        /** A place whose test finds no more than the place can hold. */
+        public Candidate(
+                String place, double lowGrams, double highGrams, String evidence, String settledBy, Looked looked) {
+            this(place, lowGrams, highGrams, evidence, settledBy, looked, highGrams);
+        }
+
         /** A place that is bounded by what was measured. */
         public Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {
             this(place, lowGrams, highGrams, evidence, settledBy, Looked.BOUNDED);

@@ -22,7 +22,7 @@ import workuptally.model.Step;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Skeletons;
 import workuptally.tally.amounts.Theory;
@@ -39,7 +39,7 @@ public final class ClosureAccount {
     private final Run run;
     private final Limits limits;
     private final Skeletons skeletons;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
     private final Optional<Theory> theory;
     private final Omissions omissions;
 
@@ -47,7 +47,7 @@ public final class ClosureAccount {
             Run run,
             Limits limits,
             Skeletons skeletons,
-            MolarMasses molarMasses,
+            MolarMassAccount molarMasses,
             Optional<Theory> theory,
             Omissions omissions) {
         this.run = run;
@@ -283,7 +283,7 @@ public final class ClosureAccount {
 
     private boolean isSubstrate(String material) {
         return run.charges().stream()
-                .filter(c -> c.material().equalsIgnoreCase(material))
+                .filter(c -> c.isOf(material))
                 .anyMatch(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent());
     }
 
@@ -308,7 +308,7 @@ public final class ClosureAccount {
                 .toList();
     }
 
-    /** The unknowns first, as nothing but the gap bounds them. */
+    /** The unknowns first, as nothing but the gap bounds them; none where too much was found, so that nothing is to be looked for. */
     private static List<Candidate> candidates(
             Optional<Product> as,
             Predicate<String> counts,
@@ -316,7 +316,10 @@ public final class ClosureAccount {
             double reachGrams,
             List<Unknown> unknowns,
             Whereabouts whereabouts) {
-        double most = Math.max(0, unaccountedGrams + reachGrams);
+        double most = unaccountedGrams + reachGrams;
+        if (most < 0) {
+            return List.of();
+        }
         Stream<Candidate> first =
                 unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy(), u.looked()));
         Stream<Candidate> others = as.map(p -> whereabouts.of(p, counts, unaccountedGrams, reachGrams)).stream()

@@ -11,7 +11,7 @@ import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Run;
 import workuptally.reference.bench.Threshold;
-import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.ContentsAccount;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.CompositeSamples.Refused;
 import workuptally.tally.layers.ContentShares;
@@ -20,7 +20,7 @@ import workuptally.tally.layers.LayerTally;
 /** Rows of the Assays table that name several layers: which of them count, and what they tell. */
 public final class CompositeAccount {
     private final Run run;
-    private final Contents contents;
+    private final ContentsAccount contents;
     private final ContentShares shares;
     private final Pooling pooling;
     private final Substances substances;
@@ -28,7 +28,7 @@ public final class CompositeAccount {
 
     public CompositeAccount(
             Run run,
-            Contents contents,
+            ContentsAccount contents,
             ContentShares shares,
             Pooling pooling,
             Substances substances,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 
@@ -37,7 +38,7 @@ public record CompositeSample(List<String> labels, Content together) {
 
     /** True where it tells of a substance in a layer. */
     public boolean covers(String label, String of) {
-        return labels.contains(label) && substance().equalsIgnoreCase(of);
+        return labels.contains(label) && SubstanceName.same(substance(), of);
     }
 
     /** ΣV with the relative uncertainty of the volume that is known worst, mL; empty where a layer has no volume. */
@@ -71,7 +72,7 @@ public record CompositeSample(List<String> labels, Content together) {
 
     /** True where both tell of one substance in one layer. */
     public boolean overlaps(CompositeSample other) {
-        return substance().equalsIgnoreCase(other.substance())
+        return SubstanceName.same(substance(), other.substance())
                 && labels.stream().anyMatch(other.labels::contains);
     }
 
@@ -203,5 +204,10 @@ public record CompositeSample(List<String> labels, Content together) {
                 together.rests() == Content.Rests.DISPUTED_READINGS
                         ? Content.Rests.DISPUTED_READINGS
                         : Content.Rests.COMPOSITE_SAMPLE);
+    }
+
+    /** True where it tells of a substance of this name. */
+    public boolean isOf(String name) {
+        return SubstanceName.same(substance(), name);
     }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Assay;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 
@@ -63,14 +63,14 @@ public record CompositeSamples(List<CompositeSample> list, List<CompositeSample>
         Map<String, String> names = new LinkedHashMap<>();
         list.stream()
                 .filter(s -> s.labels().contains(label))
-                .forEach(s -> names.putIfAbsent(s.substance().toLowerCase(Locale.ROOT), s.substance()));
+                .forEach(s -> names.putIfAbsent(SubstanceName.key(s.substance()), s.substance()));
         return List.copyOf(names.values());
     }
 
     /** Assays of a substance, of single layers and of several together. */
     private List<CompositeSample> assays(String substance, List<LayerTally> layers) {
         List<CompositeSample> assays = new ArrayList<>(ofSingleLayers(substance, layers));
-        list.stream().filter(s -> s.substance().equalsIgnoreCase(substance)).forEach(assays::add);
+        list.stream().filter(s -> s.isOf(substance)).forEach(assays::add);
         return assays;
     }
 
@@ -84,7 +84,7 @@ public record CompositeSamples(List<CompositeSample> list, List<CompositeSample>
     /** What a layer holds by an assay of its own, disputed or not. */
     static Optional<Content> own(LayerTally layer, String substance) {
         return layer.contents().stream()
-                .filter(c -> c.substance().equalsIgnoreCase(substance)
+                .filter(c -> c.isOf(substance)
                         && c.massGrams().isPresent()
                         && (c.rests() == Content.Rests.OWN_READING
                                 || c.rests() == Content.Rests.READINGS_APART
@@ -122,7 +122,7 @@ public record CompositeSamples(List<CompositeSample> list, List<CompositeSample>
         List<Content> contents = new ArrayList<>();
         boolean known = false;
         for (Content content : layer.contents()) {
-            if (!content.substance().equalsIgnoreCase(substance)) {
+            if (!content.isOf(substance)) {
                 contents.add(content);
                 continue;
             }

@@ -111,9 +111,8 @@ public final class ContentBounds {
     }
 
     private Optional<ProductTheory> theoryOf(String product) {
-        return theory.flatMap(t -> t.products().stream()
-                .filter(p -> p.product().name().equalsIgnoreCase(product))
-                .findFirst());
+        return theory.flatMap(
+                t -> t.products().stream().filter(p -> p.isOf(product)).findFirst());
     }
 
     /** Theory of a product less what was found of it, plus its one-sided reach, g; empty where a lot is not known. */
@@ -126,14 +125,13 @@ public final class ContentBounds {
                                 || purified.replaced().contains(l));
         boolean disputed = found.terms().stream()
                 .map(Found.Term::content)
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product) && c.rests() == Content.Rests.DISPUTED_READINGS);
+                .anyMatch(c -> c.isOf(product) && c.rests() == Content.Rests.DISPUTED_READINGS);
         if (expected.isEmpty() || !lotsKnown || disputed) {
             return Optional.empty();
         }
         MeasuredValue rest = expected.get().massGrams();
         for (Found.Term term : found.terms()) {
-            if (term.content().substance().equalsIgnoreCase(product)
-                    && term.content().massGrams().isPresent()) {
+            if (term.content().isOf(product) && term.content().massGrams().isPresent()) {
                 rest = rest.minus(term.content().massGrams().get());
             }
         }

@@ -76,8 +76,8 @@ final class Enantiomers {
     private double atMostGrams(List<Product> ofHalf) {
         MeasuredValue rest = wanted.massGrams();
         for (Found.Term term : found.terms()) {
-            boolean counted = ofHalf.stream()
-                    .anyMatch(p -> p.name().equalsIgnoreCase(term.content().substance()));
+            boolean counted =
+                    ofHalf.stream().anyMatch(p -> p.isOf(term.content().substance()));
             if (counted && term.content().massGrams().isPresent()) {
                 rest = rest.minus(term.content().massGrams().get());
             }

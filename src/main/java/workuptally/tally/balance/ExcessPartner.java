@@ -33,7 +33,7 @@ record ExcessPartner(String name, double percent, boolean lookedFor, List<String
             Skeletons skeletons,
             Found found,
             List<LayerTally> layers) {
-        boolean limits = theory.limiting().stream().anyMatch(l -> l.material().equalsIgnoreCase(partner));
+        boolean limits = theory.limiting().stream().anyMatch(l -> l.isOf(partner));
         double used = theory.products().stream()
                 .filter(p -> p.product().wanted())
                 .mapToDouble(p -> p.amountMillimoles().value()
@@ -45,7 +45,7 @@ record ExcessPartner(String name, double percent, boolean lookedFor, List<String
         }
         boolean lookedFor = found.terms().stream()
                 .map(Found.Term::content)
-                .anyMatch(c -> c.kind() != Content.Kind.UNKNOWN && c.substance().equalsIgnoreCase(partner));
+                .anyMatch(c -> c.kind() != Content.Kind.UNKNOWN && c.isOf(partner));
         return Optional.of(new ExcessPartner(partner, percent, lookedFor, ask(layers)));
     }
 

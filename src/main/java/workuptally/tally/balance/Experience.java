@@ -105,11 +105,11 @@ public final class Experience {
      */
     public Optional<Bound> bound(Run run, String label, String product) {
         boolean only = run.products().stream().filter(p -> p.wanted()).count() == 1;
-        List<EarlierContent> earlier = byLayer.getOrDefault(key(run.series(), label), List.of()).stream()
+        List<EarlierContent> earlier = byLayer.getOrDefault(key(run.head().series(), label), List.of()).stream()
                 .filter(e ->
                         e.substance().isEmpty() ? only : loose(e.substance()).equals(loose(product)))
                 .toList();
-        if (run.series().isBlank() || earlier.size() < LEAST_BATCHES) {
+        if (run.head().series().isBlank() || earlier.size() < LEAST_BATCHES) {
             return Optional.empty();
         }
         List<Double> values =

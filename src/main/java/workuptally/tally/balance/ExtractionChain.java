@@ -7,18 +7,18 @@ import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 
 /** Extractions of one aqueous stream with organic solvent, one after the other, and what they leave in the water. */
 public final class ExtractionChain {
     private final LayerGraph graph;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final List<LayerTally> layers;
 
-    public ExtractionChain(LayerGraph graph, Materials materials, List<LayerTally> layers) {
+    public ExtractionChain(LayerGraph graph, IngredientAccount materials, List<LayerTally> layers) {
         this.graph = graph;
         this.materials = materials;
         this.layers = layers;

@@ -51,9 +51,7 @@ public final class FoundDownstream {
         List<String> where = new ArrayList<>();
         List<MeasuredValue> found = new ArrayList<>();
         for (LotTally lot : lots) {
-            if (lot.endsWorkup()
-                    && made.contains(lot.lot().label())
-                    && lot.product().equalsIgnoreCase(product.name())) {
+            if (lot.endsWorkup() && made.contains(lot.lot().label()) && lot.isOf(product.name())) {
                 lot.pureGrams().ifPresent(grams -> {
                     where.add(lot.lot().label());
                     found.add(grams);
@@ -64,7 +62,7 @@ public final class FoundDownstream {
             if (layer.terminal() && layer.endsWorkup() && made.contains(layer.label())) {
                 layer.contents().stream()
                         .filter(c -> c.kind() == Content.Kind.MEASURED
-                                && c.substance().equalsIgnoreCase(product.name())
+                                && c.isOf(product.name())
                                 && c.massGrams().isPresent())
                         .forEach(c -> {
                             where.add(layer.label());

@@ -22,8 +22,8 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.MassBalance.Category;
 import workuptally.tally.balance.MassBalance.Line;
 import workuptally.tally.balance.MassBalance.Side;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 
 /**
  * Total mass: everything that went into reaction and workup against every terminal layer, aliquot, cake, distillate and lot that was
@@ -36,7 +36,7 @@ public final class MassAccount {
     private final Readings readings;
     private final Limits limits;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Omissions omissions;
 
     public MassAccount(Run run, Readings readings, Limits limits, Substances substances, Omissions omissions) {
@@ -44,7 +44,7 @@ public final class MassAccount {
         this.readings = readings;
         this.limits = limits;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.omissions = omissions;
     }
 

@@ -19,7 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
@@ -33,8 +33,6 @@ import workuptally.tally.layers.UnlabelledPhase;
  */
 public final class ProductWhereabouts implements Whereabouts {
     /** Loss on glass at small scale, fraction of theory (common practice). */
-    private static final int MOST_LAYERS_NAMED = 3;
-
     private static final Drying.Range TRANSFER_LOSS = new Drying.Range(0.01, 0.02);
 
     private final Run run;
@@ -45,7 +43,8 @@ public final class ProductWhereabouts implements Whereabouts {
     private final Optional<Theory> theory;
     private final Found found;
     private final List<LotTally> lots;
-    private final MolarMasses molarMasses;
+    private final MolarMassAccount molarMasses;
+    private final WhereToLook where;
 
     public ProductWhereabouts(
             Run run,
@@ -54,7 +53,7 @@ public final class ProductWhereabouts implements Whereabouts {
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
-            MolarMasses molarMasses) {
+            MolarMassAccount molarMasses) {
         this.run = run;
         this.substances = substances;
         this.layers = portions.layers();
@@ -64,6 +63,7 @@ public final class ProductWhereabouts implements Whereabouts {
         this.found = portions.found();
         this.lots = portions.lots();
         this.molarMasses = molarMasses;
+        this.where = new WhereToLook(run, substances, portions.layers());
     }
 
     @Override
@@ -98,7 +98,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 Closure.Looked.IN_NO_KEPT_PORTION)));
         for (Product other : run.products()) {
             if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
-                byProduct(other, counts, missing).ifPresent(candidates::add);
+                byProduct(other, product, counts, missing).ifPresent(candidates::add);
             }
         }
         for (Charge charge : run.charges()) {
@@ -127,7 +127,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 .filter(p -> p.product() == product)
                 .findFirst()
                 .map(p -> p.massGrams().value()));
-        Optional<Double> left = run.conversionPercent()
+        Optional<Double> left = run.head()
+                .conversionPercent()
                 .entered()
                 .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
                 .map(c -> 1 - c.value() / 100);
@@ -162,17 +163,10 @@ public final class ProductWhereabouts implements Whereabouts {
                         0,
                         Math.min(most, c.upperBoundGrams().orElse(most)),
                         c.evidence(),
-                        isLost(layer)
+                        WhereToLook.isLost(layer)
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
-    }
-
-    private static boolean isLost(LayerTally layer) {
-        return layer.entry()
-                .flatMap(l -> l.custody().status())
-                .filter(s -> s == Layer.Status.LOST)
-                .isPresent();
+                        WhereToLook.isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
     }
 
     private Optional<Candidate> cake(LayerTally layer, Product product) {
@@ -196,8 +190,7 @@ public final class ProductWhereabouts implements Whereabouts {
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
         boolean assayed = distillate.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
-                        && c.massGrams().isPresent());
+                .anyMatch(c -> c.isOf(product.name()) && c.massGrams().isPresent());
         Optional<Entered> boils =
                 product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
@@ -218,32 +211,25 @@ public final class ProductWhereabouts implements Whereabouts {
         if (!counts.test(name) || lookedFor || isProduct || ofPartner.isEmpty() || ofProduct.isEmpty()) {
             return Optional.empty();
         }
-        double grams = restOfLots().values().stream()
-                .mapToDouble(rest -> rest.map(r -> Math.max(0, r.value()) + r.oneSidedReach())
-                        .orElse(Double.POSITIVE_INFINITY))
-                .sum();
-        double inLots = grams * ofProduct.getAsDouble() / ofPartner.getAsDouble();
-        List<String> liquids = inLots < most ? liquids() : List.of();
-        String those = liquids.size() > MOST_LAYERS_NAMED ? "layers" : String.join(", ", liquids);
+        double inLots = inLotsGrams() * ofProduct.getAsDouble() / ofPartner.getAsDouble();
+        List<String> liquids = where.layers(name, inLots, most);
         return Optional.of(new Candidate(
                 "unreacted " + name,
                 0,
                 Math.min(most, inLots),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product"
-                        + (liquids.isEmpty() ? "" : "; more may be in " + those),
-                (liquids.isEmpty() ? "assay the crude for " : "assay crude, " + those + " for ") + name,
-                Closure.Looked.NOWHERE));
+                        + (liquids.isEmpty() ? "" : "; more may be in " + WhereToLook.named(liquids)),
+                where.assay(name, inLots, most),
+                Closure.Looked.NOWHERE,
+                liquids.isEmpty() ? Math.min(most, inLots) : most));
     }
 
-    /** Labels of the liquids that the workup left and that can be assayed. */
-    private List<String> liquids() {
-        return layers.stream()
-                .filter(l -> l.terminal() && l.endsWorkup() && l.entry().isPresent() && !isLost(l))
-                .filter(l -> l.phase()
-                        .filter(p -> p == Layer.Phase.SOLID || p == Layer.Phase.DISTILLATE)
-                        .isEmpty())
-                .map(LayerTally::label)
-                .toList();
+    /** What the lots can hold beside their products at most, g; without end where one of them is not known. */
+    private double inLotsGrams() {
+        return restOfLots().values().stream()
+                .mapToDouble(rest -> rest.map(r -> Math.max(0, r.value()) + r.oneSidedReach())
+                        .orElse(Double.POSITIVE_INFINITY))
+                .sum();
     }
 
     /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
@@ -263,21 +249,30 @@ public final class ProductWhereabouts implements Whereabouts {
     private boolean isFound(String substance) {
         return found.terms().stream()
                 .map(Found.Term::content)
-                .anyMatch(c -> c.substance().equalsIgnoreCase(substance) && c.kind() != Content.Kind.UNKNOWN);
+                .anyMatch(c -> c.isOf(substance) && c.kind() != Content.Kind.UNKNOWN);
     }
 
-    private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
-        boolean lookedFor =
-                found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
+    private Optional<Candidate> byProduct(Product other, Product product, Predicate<String> counts, double most) {
+        boolean lookedFor = found.terms().stream().anyMatch(t -> t.content().isOf(other.name()));
         if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
+        double inLots = inLotsGrams(other, product);
         return Optional.of(new Candidate(
-                other.name(),
+                run.charges().stream().anyMatch(c -> c.isOf(other.name())) ? "unreacted " + other.name() : other.name(),
                 0,
                 most,
                 "named in Products, assayed nowhere",
-                "assay the crude for " + other.name(),
+                where.assay(other.name(), inLots, most),
                 Closure.Looked.NOWHERE));
+    }
+
+    /** The same of one substance, as so much product; without end where a molar mass is not known. */
+    private double inLotsGrams(Product other, Product product) {
+        OptionalDouble ofOther = molarMasses.of(other.name());
+        OptionalDouble ofProduct = molarMasses.of(product.name());
+        return ofOther.isEmpty() || ofProduct.isEmpty()
+                ? Double.POSITIVE_INFINITY
+                : inLotsGrams() * ofProduct.getAsDouble() / ofOther.getAsDouble();
     }
 }

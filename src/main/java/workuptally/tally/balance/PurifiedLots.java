@@ -38,7 +38,7 @@ public final class PurifiedLots {
      */
     List<LotTally> standIns(String product) {
         boolean noCrudeIsKnown = lots.stream()
-                .filter(l -> l.product().equalsIgnoreCase(product) && l.endsWorkup())
+                .filter(l -> l.isOf(product) && l.endsWorkup())
                 .allMatch(l -> l.pureGrams().isEmpty());
         List<LotTally> ended = ended(product);
         boolean allAssayed = ended.stream()
@@ -62,7 +62,7 @@ public final class PurifiedLots {
 
     private List<LotTally> ended(String product) {
         return lots.stream()
-                .filter(l -> l.product().equalsIgnoreCase(product) && !l.endsWorkup() && !isPart(l) && !isWorkedOn(l))
+                .filter(l -> l.isOf(product) && !l.endsWorkup() && !isPart(l) && !isWorkedOn(l))
                 .toList();
     }
 
@@ -83,7 +83,7 @@ public final class PurifiedLots {
 
     private boolean isPurifiedOfUnstatedOrigin(LotTally later, LotTally crop) {
         return later.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
-                && later.product().equalsIgnoreCase(crop.product())
+                && later.isOf(crop.product())
                 && later.lot().from().isEmpty()
                 && graph.givenBy(later.lot().label()).isEmpty();
     }

@@ -87,9 +87,8 @@ public record QuenchByProduct(
         for (Closure closure : closures) {
             for (Closure.Term term : closure.terms()) {
                 Optional<Product> product = run.product(term.substance());
-                boolean names = product.stream()
-                        .flatMap(p -> p.skeleton().stream())
-                        .anyMatch(s -> s.partner().equalsIgnoreCase(charge.material()));
+                boolean names =
+                        product.stream().flatMap(p -> p.skeleton().stream()).anyMatch(s -> s.isOf(charge.material()));
                 boolean wanted = product.filter(Product::wanted).isPresent();
                 if (wanted && !names && term.unitsPerMolecule() > 0) {
                     used += term.unitsMillimoles().value() / term.unitsPerMolecule();

@@ -25,12 +25,12 @@ import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.PutIn;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 import workuptally.tally.layers.ProductInWater;
 
@@ -47,8 +47,8 @@ public final class RouteAccount {
     private final LayerGraph graph;
     private final Substances substances;
     private final AcidsAndBases acidsAndBases;
-    private final Materials materials;
-    private final MolarMasses molarMasses;
+    private final IngredientAccount materials;
+    private final MolarMassAccount molarMasses;
     private final List<ChargeAmount> amounts;
     private final List<Addition> additions;
     private final List<LayerTally> layers;
@@ -60,7 +60,7 @@ public final class RouteAccount {
             Limits limits,
             LayerGraph graph,
             Substances substances,
-            MolarMasses molarMasses,
+            MolarMassAccount molarMasses,
             PutIn putIn,
             Portions portions) {
         this.run = run;
@@ -68,7 +68,7 @@ public final class RouteAccount {
         this.graph = graph;
         this.substances = substances;
         this.acidsAndBases = new AcidsAndBases(run, substances);
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.molarMasses = molarMasses;
         this.amounts = putIn.charges();
         this.additions = putIn.additions();
@@ -110,7 +110,7 @@ public final class RouteAccount {
     /** What the assay is multiplied with, by its unit. */
     private String times(LayerTally layer, Content content) {
         Optional<Assay.Unit> unit = run.assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(content.substance()))
                 .findFirst()
                 .flatMap(Assay::unit);
         return switch (unit.orElse(Assay.Unit.MILLIGRAMS_PER_MILLILITRE)) {
@@ -124,6 +124,7 @@ public final class RouteAccount {
     private Optional<Route> byChargeBalance(LayerTally layer, Content content) {
         Optional<Entered> pH = ProductInWater.pH(layer);
         if (product(content)
+                        .partitioning()
                         .character()
                         .filter(c -> c == Product.Character.ACID)
                         .isEmpty()
@@ -299,7 +300,7 @@ public final class RouteAccount {
             }
         }
         return found.terms().stream()
-                .filter(t -> t.isOf(after) && t.content().substance().equalsIgnoreCase(substance))
+                .filter(t -> t.isOf(after) && t.content().isOf(substance))
                 .flatMap(t -> t.content().massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

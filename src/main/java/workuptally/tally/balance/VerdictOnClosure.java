@@ -6,12 +6,13 @@ import workuptally.model.Figure;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Phrase;
+import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.balance.Closure.Verdict;
 
 /**
  * What a closure B with expanded uncertainty U says.
  *
- * <p>Over where B − 1 &gt; U, open where 1 − B &gt; U. It closes where |1 − B| ≤ U and U is no wider than the resolution that this takes: a
+ * <p>Over where B − 1 &gt; U or where it is beyond what any uncertainty excuses, open where 1 − B &gt; U. It closes where |1 − B| ≤ U and U is no wider than the resolution that this takes: a
  * balance of 92 ± 9 % is compatible with 100 % and says nothing. It cannot be decided where readings do not agree, a row was left out, where U is wider than the
  * limit, where a layer that may hold product has neither assay nor bound, and, unless it is open all the same, where a layer is bounded by
  * nothing but this balance or a lot is known as an upper bound only, since B is then an upper bound as well. Nor is a gap called open where no
@@ -36,7 +37,8 @@ final class VerdictOnClosure {
         if (!doubts.disputed().isEmpty()) {
             return undecided(Phrase.of("readings do not agree in {}", String.join(", ", doubts.disputed())));
         }
-        if (-unaccounted > expanded && doubts.upperBounds().isEmpty()) {
+        boolean over = -unaccounted > expanded || percent.value() > ProductYield.MOST_PERCENT;
+        if (over && doubts.upperBounds().isEmpty()) {
             return new Result(Verdict.OVER, Phrase.NONE);
         }
         if (!doubts.leftOut().isEmpty()) {

@@ -68,7 +68,7 @@ public final class YieldAccount {
         }
         for (ProductTheory product : theory.get().products()) {
             List<LotTally> workup = lots.stream()
-                    .filter(l -> isOf(l, product.product()) && l.endsWorkup())
+                    .filter(l -> l.isOf(product.product().name()) && l.endsWorkup())
                     .toList();
             of(product, true, workup).ifPresent(yields::add);
         }
@@ -81,10 +81,6 @@ public final class YieldAccount {
     /** True for a lot of a list that weighs the purified product alone. */
     private static boolean isPurified(LotTally lot) {
         return lot.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent();
-    }
-
-    private static boolean isOf(LotTally lot, Product product) {
-        return lot.product().equalsIgnoreCase(product.name());
     }
 
     private Optional<ProductYield> of(ProductTheory product, boolean endsWorkup, List<LotTally> lots) {
@@ -140,7 +136,7 @@ public final class YieldAccount {
 
     /** Conversion of the limiting material as a fraction; empty where it was not looked for or is below 0.2. */
     private Optional<MeasuredValue> conversion() {
-        Optional<Entered> typed = run.conversionPercent().entered();
+        Optional<Entered> typed = run.head().conversionPercent().entered();
         Optional<MeasuredValue> conversion;
         if (typed.isPresent()) {
             conversion = Optional.of(readings.exact(typed.get().value() / 100));
@@ -149,7 +145,7 @@ public final class YieldAccount {
         } else {
             Theory.Limiting limiting = theory.get().limiting().get(0);
             Optional<MeasuredValue> recovered = found.terms().stream()
-                    .filter(t -> t.content().substance().equalsIgnoreCase(limiting.material()))
+                    .filter(t -> t.content().isOf(limiting.material()))
                     .flatMap(t -> t.content().amountMillimoles().stream())
                     .reduce(MeasuredValue::plus);
             conversion = recovered.map(r -> readings.exact(1).minus(r.over(limiting.amountMillimoles())));
@@ -161,7 +157,7 @@ public final class YieldAccount {
     private Optional<MeasuredValue> aliquotCorrected(Product product, List<LotTally> lots, MeasuredValue percent) {
         Optional<MeasuredValue> corrected = Optional.empty();
         for (Found.Term term : found.terms()) {
-            boolean ofProduct = term.content().substance().equalsIgnoreCase(product.name());
+            boolean ofProduct = term.content().isOf(product.name());
             Optional<MeasuredValue> taken = term.content().massGrams();
             boolean isAliquot = term.takenFrom().isPresent() || graph.isAliquot(term.label());
             if (isAliquot && ofProduct && taken.isPresent()) {
@@ -201,7 +197,7 @@ public final class YieldAccount {
                 .filter(m -> m.value() > 0);
         return isProductStream && isolated.isPresent()
                 ? found.terms().stream()
-                        .filter(t -> t.isOf(became) && t.content().substance().equalsIgnoreCase(product.name()))
+                        .filter(t -> t.isOf(became) && t.content().isOf(product.name()))
                         .flatMap(t -> t.content().massGrams().stream())
                         .reduce(MeasuredValue::plus)
                 : Optional.empty();

@@ -11,8 +11,8 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.bench.Glassware;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
-import workuptally.tally.layers.Materials;
 
 /** Fill of the funnel at every shake, and wherever else a step names a funnel: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
 public final class ContactAccount {
@@ -20,13 +20,13 @@ public final class ContactAccount {
     private final Run run;
     private final Limits limits;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
 
     public ContactAccount(Run run, Limits limits, Substances substances) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
     }
 
     public List<Contact> of(LayerFlow flow, List<StepReaction> reactions) {

@@ -11,9 +11,9 @@ import workuptally.model.Step;
 import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
 public final class ContactMixtureAccount {
@@ -64,7 +64,9 @@ public final class ContactMixtureAccount {
                 phases.organic()
                         .share(n -> substances.isOrganicSolvent(n) && !isWaterMiscible(n) ? 1 : 0)
                         .millilitres(),
-                phases.aqueous().share(n -> n.equals(Materials.WATER) ? 1 : 0).millilitres(),
+                phases.aqueous()
+                        .share(n -> n.equals(IngredientAccount.WATER) ? 1 : 0)
+                        .millilitres(),
                 out(step));
     }
 

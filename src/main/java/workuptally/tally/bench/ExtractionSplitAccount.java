@@ -13,8 +13,8 @@ import workuptally.model.Step.Operation;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 
 /**
@@ -28,13 +28,13 @@ final class ExtractionSplitAccount {
 
     private final Run run;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final LayerFlow flow;
 
     ExtractionSplitAccount(Run run, Substances substances, LayerFlow flow) {
         this.substances = substances;
         this.run = run;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.flow = flow;
     }
 
@@ -86,7 +86,7 @@ final class ExtractionSplitAccount {
 
     private Optional<String> solventOf(Ingredients organic) {
         return organic.parts().entrySet().stream()
-                .filter(e -> flow.isOrganicSolvent(e.getKey()))
+                .filter(e -> substances.isOrganicSolvent(e.getKey()))
                 .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
                 .map(java.util.Map.Entry::getKey);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.substances.DryingAgent;
 import workuptally.tally.amounts.ChargeAmount;
@@ -31,10 +31,10 @@ import workuptally.tally.bench.Plan.PlannedStep;
 import workuptally.tally.bench.Plan.Weighing;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.IdentityAccount;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUpAccount;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
@@ -54,7 +54,7 @@ public final class PlanAccount {
     private final CakeContents drying;
     private final WasteAccount waste;
     private final LayerMakeUpAccount names;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final ExtractionSplitAccount splits;
 
     public PlanAccount(
@@ -75,7 +75,7 @@ public final class PlanAccount {
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow, amounts);
         this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUpAccount(substances, flow);
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.splits = new ExtractionSplitAccount(run, substances, flow);
     }
 
@@ -89,10 +89,7 @@ public final class PlanAccount {
         return amounts.stream()
                 .map(a -> new Weighing(
                         a.charge().material(),
-                        a.charge()
-                                .role()
-                                .map(r -> r.name().toLowerCase(Locale.ROOT))
-                                .orElse(""),
+                        a.charge().role().map(r -> SubstanceName.key(r.name())).orElse(""),
                         number(a.massGrams()),
                         number(a.volumeMillilitres()),
                         number(a.amountMillimoles()),
@@ -205,7 +202,7 @@ public final class PlanAccount {
         return charged > 0 && reactants > 0
                 ? materials
                         .withoutReactants(mixture)
-                        .plus(Ingredients.of(Materials.REACTANTS, grams * reactants / charged, reactants))
+                        .plus(Ingredients.of(IngredientAccount.REACTANTS, grams * reactants / charged, reactants))
                 : mixture;
     }
 

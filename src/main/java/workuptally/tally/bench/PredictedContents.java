@@ -25,9 +25,9 @@ import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.balance.ExtractionChain;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 import workuptally.tally.layers.ProductInWater;
 
@@ -48,7 +48,7 @@ public final class PredictedContents {
     private final Limits limits;
     private final Substances substances;
     private final LayerGraph graph;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Optional<Theory> theory;
 
     public PredictedContents(Run run, Limits limits, Substances substances, LayerGraph graph, Optional<Theory> theory) {
@@ -56,7 +56,7 @@ public final class PredictedContents {
         this.limits = limits;
         this.substances = substances;
         this.graph = graph;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.theory = theory;
     }
 
@@ -89,8 +89,8 @@ public final class PredictedContents {
 
     private static boolean isKnownInWater(Product product) {
         return product.wanted()
-                && (product.partitionRatio().entered().isPresent()
-                        || product.logP().entered().isPresent());
+                && (product.partitioning().partitionRatio().entered().isPresent()
+                        || product.partitioning().logP().entered().isPresent());
     }
 
     private Content with(Content content, double grams) {

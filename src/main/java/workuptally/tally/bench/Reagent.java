@@ -3,11 +3,11 @@ package workuptally.tally.bench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.ChargeAmount;
 
 /**
@@ -26,7 +26,7 @@ record Reagent(List<ChargeAmount> portions) {
         Map<String, List<ChargeAmount>> byName = new LinkedHashMap<>();
         for (ChargeAmount amount : amounts) {
             if (amount.amountMillimoles().isPresent()) {
-                byName.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
+                byName.computeIfAbsent(SubstanceName.key(amount.charge().material()), m -> new ArrayList<>())
                         .add(amount);
             }
         }

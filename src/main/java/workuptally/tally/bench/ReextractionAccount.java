@@ -22,11 +22,11 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerBuffers;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
 import workuptally.tally.layers.ProductInWater;
 
@@ -40,7 +40,7 @@ public final class ReextractionAccount {
 
     private final Run run;
     private final LayerGraph graph;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Substances substances;
     private final List<ChargeAmount> amounts;
     private final List<LayerTally> layers;
@@ -57,7 +57,7 @@ public final class ReextractionAccount {
             LayerFlow flow) {
         this.run = run;
         this.graph = graph;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.substances = substances;
         this.amounts = amounts;
         this.layers = layers;
@@ -80,9 +80,8 @@ public final class ReextractionAccount {
         Optional<Step> step = graph.givenBy(layer.label());
         Optional<String> solvent = step.flatMap(this::solventOf);
         double volume = step.map(s -> portionMillilitres(s, layer)).orElse(0.0);
-        Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
-                .filter(p -> p.product().name().equalsIgnoreCase(content.substance()))
-                .findFirst());
+        Optional<ProductTheory> expected = theory.flatMap(t ->
+                t.products().stream().filter(p -> p.isOf(content.substance())).findFirst());
         if (solvent.isEmpty() || volume <= 0 || expected.isEmpty()) {
             return List.of();
         }
@@ -98,7 +97,7 @@ public final class ReextractionAccount {
         asItIs.ifPresent(ratio -> gains.addAll(gain.byOneAndTwoPortions(ratio, Adjustment.NONE)));
         partition.ifPresent(p -> gains.addAll(afterAdjusting(gain, p, asItIs)));
         return gains.stream()
-                .filter(g -> g.gainPercentOfTheory() >= substances.value(Threshold.REEXTRACTION_GAIN))
+                .filter(g -> g.gain().percentOfTheory() >= substances.value(Threshold.REEXTRACTION_GAIN))
                 .toList();
     }
 
@@ -197,7 +196,7 @@ public final class ReextractionAccount {
                 continue;
             }
             for (Content there : other.contents()) {
-                if (there.kind() == Content.Kind.MEASURED && there.substance().equalsIgnoreCase(content.substance())) {
+                if (there.kind() == Content.Kind.MEASURED && there.isOf(content.substance())) {
                     MeasuredValue organic = there.massGrams()
                             .orElseThrow()
                             .over(other.volumeMillilitres().get());
@@ -259,22 +258,23 @@ public final class ReextractionAccount {
             return new Reextraction(
                     layer.label(),
                     content.substance(),
-                    solvent,
-                    portions,
-                    portionMillilitres,
-                    ratio.distributionRatio(),
-                    ratio.standardUncertainty(),
-                    ratio.origin(),
-                    adjustment.pH(),
-                    grams,
-                    100 * grams / theoryGrams,
-                    adjustment.acidMillimoles(),
-                    strength,
-                    gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
-                    adjustment.acidMillimoles() > 0 ? AcidGasAccount.of(run, substances) : List.of(),
-                    portions
-                            * portionMillilitres
-                            * substances.densityGramsPerMillilitre(solvent).orElse(1));
+                    new Reextraction.Extractant(
+                            solvent,
+                            portions,
+                            portionMillilitres,
+                            portions
+                                    * portionMillilitres
+                                    * substances
+                                            .densityGramsPerMillilitre(solvent)
+                                            .orElse(1)),
+                    new Reextraction.Partition(ratio.distributionRatio(), ratio.standardUncertainty(), ratio.origin()),
+                    new Reextraction.PhSetting(
+                            adjustment.pH(),
+                            adjustment.acidMillimoles(),
+                            strength,
+                            gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
+                            adjustment.acidMillimoles() > 0 ? AcidGasAccount.of(run, substances) : List.of()),
+                    new Reextraction.Gain(grams, 100 * grams / theoryGrams));
         }
     }
 }

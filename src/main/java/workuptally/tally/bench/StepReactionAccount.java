@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +20,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.model.SubstanceName;
 import workuptally.reference.substances.Oxidant;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
@@ -180,7 +180,7 @@ public final class StepReactionAccount {
         for (String label : addition.step().given().aqueous()) {
             for (Content content : contents(label)) {
                 boolean isBase = run.product(content.substance())
-                        .flatMap(p -> p.character())
+                        .flatMap(p -> p.partitioning().character())
                         .filter(c -> c == Product.Character.BASE)
                         .isPresent();
                 if (isBase && content.kind() == Content.Kind.MEASURED) {
@@ -215,10 +215,10 @@ public final class StepReactionAccount {
         Set<String> measured = step.given().aqueous().stream()
                 .flatMap(label -> contents(label).stream())
                 .filter(c -> c.kind() == Content.Kind.MEASURED)
-                .map(c -> c.substance().toLowerCase(Locale.ROOT))
+                .map(c -> SubstanceName.key(c.substance()))
                 .collect(Collectors.toSet());
         return amounts.stream()
-                .filter(a -> !measured.contains(a.charge().material().toLowerCase(Locale.ROOT)))
+                .filter(a -> !measured.contains(SubstanceName.key(a.charge().material())))
                 .toList();
     }
 

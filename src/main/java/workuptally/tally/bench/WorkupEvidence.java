@@ -19,9 +19,7 @@ import workuptally.tally.waste.Metrics;
  * @param reactions neutralisation and gas at each step
  * @param routes independent routes to the product in a layer
  * @param reextractions gains of further extractions
- * @param missingLayers labels that a step gives, nothing consumes and no row records; then the phases without a label by their names
- * @param unlabelledPhases phases of contacts without a label
- * @param graphFaults what does not fit together in the steps
+ * @param gaps what the record of the steps lacks
  * @param makeUps what each terminal layer is made of
  * @param contactMixtures what stood in the funnel at each contact, estimated
  * @param dried every drying step with a weighed, listed agent
@@ -35,9 +33,7 @@ public record WorkupEvidence(
         List<StepReaction> reactions,
         List<Route> routes,
         List<Reextraction> reextractions,
-        List<String> missingLayers,
-        List<UnlabelledPhase> unlabelledPhases,
-        List<GraphFault> graphFaults,
+        Gaps gaps,
         List<LayerMakeUp> makeUps,
         List<ContactMixture> contactMixtures,
         List<DriedLayer> dried,
@@ -62,9 +58,7 @@ public record WorkupEvidence(
                 reactions,
                 routes,
                 reextractions,
-                missingLayers,
-                List.of(),
-                graphFaults,
+                new Gaps(missingLayers, List.of(), graphFaults),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -80,9 +74,6 @@ public record WorkupEvidence(
         reactions = List.copyOf(reactions);
         routes = List.copyOf(routes);
         reextractions = List.copyOf(reextractions);
-        missingLayers = List.copyOf(missingLayers);
-        unlabelledPhases = List.copyOf(unlabelledPhases);
-        graphFaults = List.copyOf(graphFaults);
         makeUps = List.copyOf(makeUps);
         contactMixtures = List.copyOf(contactMixtures);
         dried = List.copyOf(dried);
@@ -91,8 +82,8 @@ public record WorkupEvidence(
     /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
     public Optional<Reextraction> bestGain(String layer) {
         return reextractions.stream()
-                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
-                .max(Comparator.comparingDouble(Reextraction::gainGrams));
+                .filter(r -> r.layer().equals(layer) && r.extractant().portions() == 1)
+                .max(Comparator.comparingDouble(r -> r.gain().grams()));
     }
 
     /** The same with a plan. */
@@ -102,9 +93,7 @@ public record WorkupEvidence(
                 reactions,
                 routes,
                 reextractions,
-                missingLayers,
-                unlabelledPhases,
-                graphFaults,
+                gaps,
                 makeUps,
                 contactMixtures,
                 dried,
@@ -112,5 +101,22 @@ public record WorkupEvidence(
                 composites,
                 metrics,
                 Optional.of(expected));
+    }
+
+    /**
+     * What the record of the steps lacks.
+     *
+     * @param missingLayers labels that a step gives, nothing consumes and no row records; then the phases without a label by their names
+     * @param unlabelledPhases phases of contacts without a label
+     * @param graphFaults what does not fit together in the steps
+     */
+    public record Gaps(
+            List<String> missingLayers, List<UnlabelledPhase> unlabelledPhases, List<GraphFault> graphFaults) {
+        /** Copies the lists. */
+        public Gaps {
+            missingLayers = List.copyOf(missingLayers);
+            unlabelledPhases = List.copyOf(unlabelledPhases);
+            graphFaults = List.copyOf(graphFaults);
+        }
     }
 }

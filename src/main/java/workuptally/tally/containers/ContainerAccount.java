@@ -22,10 +22,10 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Age;
 import workuptally.tally.containers.ContainerTally.Reconciliation;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.NamedVolumes;
 
 /** Ledgers of the waste containers: contents as stated at the weighing, transfers done since, transfers proposed. */
@@ -37,7 +37,7 @@ public final class ContainerAccount {
     private final Map<String, List<Transfer>> transfers = new LinkedHashMap<>();
     private final Substances substances;
     private final NamedVolumes volumes;
-    private final Materials materials;
+    private final IngredientAccount materials;
 
     /**
      * Ledgers of a book.
@@ -50,7 +50,7 @@ public final class ContainerAccount {
         this.book = book;
         this.substances = substances;
         this.volumes = new NamedVolumes(substances);
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         tallies.forEach(t -> runs.put(t.run().id(), t));
         book.transfers()
                 .forEach(t -> transfers

@@ -10,6 +10,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Run;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.Omissions;
@@ -66,14 +67,12 @@ final class AliquotContents {
                 .filter(graph::isAliquot)
                 .flatMap(child -> Optional.ofNullable(layers.get(child)).stream())
                 .flatMap(sample -> sample.contents().stream())
-                .anyMatch(c -> c.substance().equalsIgnoreCase(substance)
-                        && c.massGrams().isPresent());
+                .anyMatch(c -> c.isOf(substance) && c.massGrams().isPresent());
     }
 
     private Optional<Entered> aliquot(String label, String substance) {
         return run.assays().stream()
-                .filter(a ->
-                        a.sample().equals(label) && run.countsAs(a.substance()).equalsIgnoreCase(substance))
+                .filter(a -> a.sample().equals(label) && SubstanceName.same(run.countsAs(a.substance()), substance))
                 .flatMap(a -> a.aliquotMillilitres().entered().stream())
                 .filter(a -> a.value() > 0)
                 .max(Comparator.comparingDouble(Entered::value));

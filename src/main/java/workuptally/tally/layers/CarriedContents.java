@@ -133,14 +133,11 @@ final class CarriedContents {
     }
 
     private boolean isAssayed(String label, String substance) {
-        boolean inLayer = own.containsKey(label)
-                && own.get(label).contents().stream()
-                        .anyMatch(c -> c.substance().equalsIgnoreCase(substance));
+        boolean inLayer =
+                own.containsKey(label) && own.get(label).contents().stream().anyMatch(c -> c.isOf(substance));
         boolean inLot = run.lot(label)
-                .filter(l -> l.product().equalsIgnoreCase(substance)
-                        || run.assays().stream()
-                                .anyMatch(a -> a.sample().equals(label)
-                                        && a.substance().equalsIgnoreCase(substance)))
+                .filter(l -> l.isOf(substance)
+                        || run.assays().stream().anyMatch(a -> a.sample().equals(label) && a.isOf(substance)))
                 .isPresent();
         return inLayer || inLot;
     }

@@ -12,7 +12,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.ContentsAccount;
 
 /**
  * Bounds what layers hold that were assayed by themselves, without a volume of their own, and then combined: the whole is nowhere stronger
@@ -21,9 +21,9 @@ import workuptally.tally.amounts.Contents;
 final class CombinedContents {
     private final Run run;
     private final LayerGraph graph;
-    private final Contents contents;
+    private final ContentsAccount contents;
 
-    CombinedContents(Run run, LayerGraph graph, Contents contents) {
+    CombinedContents(Run run, LayerGraph graph, ContentsAccount contents) {
         this.run = run;
         this.graph = graph;
         this.contents = contents;
@@ -45,12 +45,10 @@ final class CombinedContents {
                 .toList();
         List<Content> known = new ArrayList<>(whole.contents());
         for (Product product : run.products()) {
-            boolean isKnown = known.stream()
-                    .anyMatch(c ->
-                            c.kind() != Content.Kind.UNKNOWN && c.substance().equalsIgnoreCase(product.name()));
+            boolean isKnown = known.stream().anyMatch(c -> c.kind() != Content.Kind.UNKNOWN && c.isOf(product.name()));
             Optional<Content> bound = product.wanted() && !isKnown ? bound(whole, product, parts) : Optional.empty();
             if (bound.isPresent()) {
-                known.removeIf(c -> c.substance().equalsIgnoreCase(product.name()));
+                known.removeIf(c -> c.isOf(product.name()));
                 known.add(bound.get());
             }
         }
@@ -62,7 +60,7 @@ final class CombinedContents {
         List<Content> atStrengths = new ArrayList<>();
         for (String part : parts) {
             contents.of(part, whole.massGrams(), whole.volumeMillilitres(), Optional.empty()).stream()
-                    .filter(c -> c.substance().equalsIgnoreCase(product.name()))
+                    .filter(c -> c.isOf(product.name()))
                     .filter(c -> c.upperBoundGrams().isPresent() && c.rests() == Content.Rests.OWN_READING)
                     .forEach(atStrengths::add);
         }

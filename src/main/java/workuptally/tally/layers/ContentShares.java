@@ -57,14 +57,13 @@ public final class ContentShares {
 
     private Optional<ProductTheory> theoryOf(Content content) {
         return theory.flatMap(t -> t.products().stream()
-                .filter(p -> p.product().wanted() && p.product().name().equalsIgnoreCase(content.substance()))
+                .filter(p -> p.product().wanted() && p.isOf(content.substance()))
                 .findFirst());
     }
 
     private OptionalDouble share(Content content) {
-        Optional<ProductTheory> product = theory.flatMap(t -> t.products().stream()
-                .filter(p -> p.product().name().equalsIgnoreCase(content.substance()))
-                .findFirst());
+        Optional<ProductTheory> product = theory.flatMap(t ->
+                t.products().stream().filter(p -> p.isOf(content.substance())).findFirst());
         if (product.isPresent() && content.massGrams().isPresent()) {
             return OptionalDouble.of(100
                     * content.massGrams().get().value()

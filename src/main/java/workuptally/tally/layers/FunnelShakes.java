@@ -10,12 +10,12 @@ import workuptally.tally.amounts.Substances;
 /** What stands in the funnel at each shake of a contact: volumes read, else those of the liquids that went in, mL before mixing. */
 final class FunnelShakes {
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final MeasuredPortions measured;
 
     FunnelShakes(Substances substances, MeasuredPortions measured) {
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.measured = measured;
     }
 

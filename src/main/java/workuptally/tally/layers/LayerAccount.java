@@ -13,7 +13,7 @@ import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.ContentsAccount;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.NetMass;
 import workuptally.tally.amounts.Omissions;
@@ -25,7 +25,7 @@ public final class LayerAccount {
     private final InstrumentUncertainty uncertainty;
     private final LayerGraph graph;
     private final StepOutputs outputs;
-    private final Contents contents;
+    private final ContentsAccount contents;
     private final ContentShares shares;
     private final AliquotContents aliquots;
     private final Omissions omissions;
@@ -35,7 +35,7 @@ public final class LayerAccount {
             Readings readings,
             Limits limits,
             StepOutputs outputs,
-            Contents contents,
+            ContentsAccount contents,
             ContentShares shares,
             Omissions omissions) {
         this.run = run;
@@ -148,6 +148,6 @@ public final class LayerAccount {
     }
 
     private static boolean isLookedFor(LayerTally layer, Product product) {
-        return layer.contents().stream().anyMatch(c -> c.substance().equalsIgnoreCase(product.name()));
+        return layer.contents().stream().anyMatch(c -> c.isOf(product.name()));
     }
 }

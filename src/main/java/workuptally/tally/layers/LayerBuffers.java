@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Run;
@@ -75,14 +74,14 @@ public final class LayerBuffers {
             put = put.plus(acidsAndBases.of(part.getKey(), formula, millimoles));
             Optional<Solute> solute = acidsAndBases
                     .solute(part.getKey(), formula)
-                    .filter(s -> !s.pKa().isEmpty());
+                    .filter(s -> !s.acidBase().pKa().isEmpty());
             if (solute.isPresent() && millimoles > 0) {
-                double ions = solute.get().bufferingIonsPerMole().orElse(1) * millimoles;
+                double ions = solute.get().acidBase().bufferingIonsPerMole().orElse(1) * millimoles;
                 if (isCarbonate(solute.get())) {
                     carbonate += ions;
-                    carbonic = solute.get().pKa();
+                    carbonic = solute.get().acidBase().pKa();
                 } else {
-                    buffers.add(new Buffer(ions, solute.get().pKa(), false));
+                    buffers.add(new Buffer(ions, solute.get().acidBase().pKa(), false));
                 }
             }
         }
@@ -94,7 +93,8 @@ public final class LayerBuffers {
     }
 
     private static boolean isCarbonate(Solute solute) {
-        return solute.behaviour()
+        return solute.acidBase()
+                .behaviour()
                 .filter(b -> b == Solute.Behaviour.CARBONATE || b == Solute.Behaviour.HYDROGENCARBONATE)
                 .isPresent();
     }
@@ -129,15 +129,7 @@ public final class LayerBuffers {
                 .filter(formula -> !formula.isBlank())
                 .findFirst();
         return charged.or(() -> substances.solute(component).map(Solute::formula))
-                .flatMap(this::read);
-    }
-
-    private Optional<Formula> read(String formula) {
-        try {
-            return Optional.of(substances.formula(formula));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+                .flatMap(substances::formulaIn);
     }
 
     /** Some of an acid or its ions, mmol, with its constants in rising order, and whether it gives carbon dioxide. */

@@ -11,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
+import workuptally.model.Run;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
@@ -59,7 +60,7 @@ public final class LayerMakeUpAccount {
 
     private Optional<Double> estimatedGrams(LayerTally layer) {
         Ingredients portion = flow.portion(layer.label());
-        if (flow.isPlanned()
+        if (flow.run().status() == Run.Status.PLANNED
                 || layer.entry().isEmpty()
                 || portion.totalGrams() <= 0
                 || layer.aliquot() && layer.volumeMillilitres().isEmpty()) {
@@ -106,7 +107,7 @@ public final class LayerMakeUpAccount {
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */
     private void neutralise(Map<String, Double> components) {
         double acid = equivalents(components, LayerMakeUpAccount::acidMolesPerMole);
-        double base = equivalents(components, Solute::baseMolesPerMole);
+        double base = equivalents(components, s -> s.acidBase().baseMolesPerMole());
         double reacting = Math.min(acid, base);
         if (reacting <= 0) {
             return;
@@ -116,7 +117,7 @@ public final class LayerMakeUpAccount {
             Optional<Solute> solute = substances.solute(component.getKey());
             double share = solute.filter(s -> acidMolesPerMole(s) > 0).isPresent()
                     ? reacting / acid
-                    : solute.filter(s -> s.baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
+                    : solute.filter(s -> s.acidBase().baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
             salts += share * component.getValue();
             component.setValue((1 - share) * component.getValue());
         }
@@ -133,7 +134,8 @@ public final class LayerMakeUpAccount {
         double most = pH.qualifier() == Field.Qualifier.ABOVE ? 14 : pH.value() + pH.halfWidth();
         Map<String, Double> settled = new LinkedHashMap<>();
         components.forEach((name, grams) -> {
-            Optional<Solute.Behaviour> behaviour = substances.solute(name).flatMap(Solute::behaviour);
+            Optional<Solute.Behaviour> behaviour =
+                    substances.solute(name).flatMap(s -> s.acidBase().behaviour());
             boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent()
                     || substances.material(name).main().classes().contains(SULFIDE)
                             && most < substances.value(Threshold.CARBONATE_FROM);
@@ -157,11 +159,12 @@ public final class LayerMakeUpAccount {
 
     /** Very weak acids do not free carbon dioxide for certain. */
     private static double acidMolesPerMole(Solute solute) {
-        return solute.behaviour()
+        return solute.acidBase()
+                        .behaviour()
                         .filter(b -> b == Solute.Behaviour.VERY_WEAK_ACID)
                         .isPresent()
                 ? 0
-                : solute.acidMolesPerMole();
+                : solute.acidBase().acidMolesPerMole();
     }
 
     private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
@@ -175,7 +178,7 @@ public final class LayerMakeUpAccount {
 
     /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */
     public String fullName(String component) {
-        return new Materials(substances)
+        return new IngredientAccount(substances)
                 .solventName(component)
                 .or(() -> Optional.of(component)
                         .filter(c -> substances.dryingAgent(c).isEmpty())

@@ -16,11 +16,11 @@ import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Calibrations;
-import workuptally.tally.amounts.Forms;
+import workuptally.tally.amounts.FormAccount;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MethodSight;
-import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.MoleRatios;
 import workuptally.tally.amounts.NetMass;
 import workuptally.tally.amounts.NmrPurity;
@@ -45,8 +45,8 @@ public final class LotAccount {
     private final Limits limits;
     private final InstrumentUncertainty uncertainty;
     private final Calibrations calibrations;
-    private final MolarMasses molarMasses;
-    private final Forms forms;
+    private final MolarMassAccount molarMasses;
+    private final FormAccount forms;
     private final MethodSight sight;
     private final LayerGraph graph;
     private final Omissions omissions;
@@ -56,7 +56,7 @@ public final class LotAccount {
             Readings readings,
             Limits limits,
             Calibrations calibrations,
-            MolarMasses molarMasses,
+            MolarMassAccount molarMasses,
             LayerGraph graph,
             Omissions omissions) {
         this.run = run;
@@ -65,7 +65,7 @@ public final class LotAccount {
         this.uncertainty = new InstrumentUncertainty(limits);
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
-        this.forms = new Forms(run, molarMasses);
+        this.forms = new FormAccount(run, molarMasses);
         this.sight = new MethodSight(run, molarMasses.substances());
         this.graph = graph;
         this.omissions = omissions;
@@ -82,12 +82,24 @@ public final class LotAccount {
 
     private Optional<MeasuredValue> net(Lot lot) {
         String name = "lot " + lot.label();
-        Optional<MeasuredValue> net =
-                new NetMass(readings, uncertainty).of(name, lot.grossGrams(), lot.tareGrams(), lot.netGrams());
+        Optional<MeasuredValue> net = new NetMass(readings, uncertainty)
+                .of(
+                        name,
+                        lot.weighing().grossGrams(),
+                        lot.weighing().tareGrams(),
+                        lot.weighing().netGrams());
         if (net.isEmpty()) {
-            String why = NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams());
+            String why = NetMass.whyMissing(
+                    lot.weighing().grossGrams(),
+                    lot.weighing().tareGrams(),
+                    lot.weighing().netGrams());
             omissions.add(
-                    "mass of " + name, why, weighing(lot, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams())));
+                    "mass of " + name,
+                    why,
+                    weighing(
+                            lot,
+                            NetMass.lacksOnlyTheTare(
+                                    lot.weighing().grossGrams(), lot.weighing().tareGrams())));
         }
         return net;
     }
@@ -110,9 +122,8 @@ public final class LotAccount {
             pure = net;
         }
         String product = run.countsAs(lot.product());
-        Optional<MeasuredValue> theoryGrams = theory.flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(product))
-                        .findFirst())
+        Optional<MeasuredValue> theoryGrams = theory.flatMap(
+                        t -> t.products().stream().filter(p -> p.isOf(product)).findFirst())
                 .map(ProductTheory::massGrams);
         Optional<MeasuredValue> overTheory = net.flatMap(n -> theoryGrams
                 .filter(t -> t.value() > 0 && !holdsSeveral)

@@ -21,7 +21,7 @@ final class MeasuredPortions {
     private static final double LEAST_GRAMS = 1e-9;
 
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final UnreadParts unread;
     private final Map<String, LayerTally> layers;
     private final Map<String, Double> put = new LinkedHashMap<>();
@@ -29,7 +29,7 @@ final class MeasuredPortions {
     MeasuredPortions(Run run, Substances substances, Map<String, LayerTally> layers) {
         this.unread = new UnreadParts(run, substances);
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.layers = layers;
     }
 
@@ -83,16 +83,17 @@ final class MeasuredPortions {
      * that does not go over. It is not in the distillate.
      */
     Ingredients wetting(Step step, String label, Ingredients all) {
-        double water = all.grams(Materials.WATER);
+        double water = all.grams(IngredientAccount.WATER);
         if (!StepOutputs.is(step, Operation.DISTIL) || grams(label).isEmpty() || water == 0) {
             return Ingredients.EMPTY;
         }
-        double stays = all.share(n -> substances.isOrganicSolvent(n) || n.equals(Materials.WATER) ? 0 : 1)
+        double stays = all.share(n -> substances.isOrganicSolvent(n) || n.equals(IngredientAccount.WATER) ? 0 : 1)
                 .totalGrams();
-        double solids = all.share(n -> n.equals(Materials.SOLIDS) ? 1 : 0).millilitres()
-                * substances.value(Threshold.ORGANIC_SOLUTE_DENSITY);
+        double solids =
+                all.share(n -> n.equals(IngredientAccount.SOLIDS) ? 1 : 0).millilitres()
+                        * substances.value(Threshold.ORGANIC_SOLUTE_DENSITY);
         double wet = grams(label).get() - stays - solids;
-        return wet > 0 ? liquid(Materials.WATER, Math.min(wet, water)) : Ingredients.EMPTY;
+        return wet > 0 ? liquid(IngredientAccount.WATER, Math.min(wet, water)) : Ingredients.EMPTY;
     }
 
     /** A sample of a source by its own mass or volume; nothing known of one that was not measured. */
@@ -181,10 +182,14 @@ final class MeasuredPortions {
                 .filter(e -> e.getValue().millilitres() > 0 && e.getValue().grams() > 0)
                 .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
                 .map(Map.Entry::getKey)
-                .orElse(Materials.WATER);
+                .orElse(IngredientAccount.WATER);
+        double unknown = materials.unknownMillilitres(estimate);
+        if (unknown > 0 && (main.equals(IngredientAccount.WATER) || estimate.grams(IngredientAccount.WATER) == 0)) {
+            return withUnknown(estimate, unknown, grams);
+        }
         double others = estimate.totalGrams() - estimate.grams(main);
         if (grams > others) {
-            double most = main.equals(Materials.WATER) ? Double.MAX_VALUE : put.getOrDefault(main, 0.0);
+            double most = main.equals(IngredientAccount.WATER) ? Double.MAX_VALUE : put.getOrDefault(main, 0.0);
             double ofMain = Math.min(grams - others, most);
             Ingredients scaled = estimate.without(main, Double.MAX_VALUE).plus(liquid(main, ofMain));
             double rest = grams - others - ofMain;
@@ -192,6 +197,18 @@ final class MeasuredPortions {
         }
         double factor = estimate.totalGrams() == 0 ? 1 : grams / estimate.totalGrams();
         return estimate.share(n -> factor);
+    }
+
+    /** Water of which a part is a solution of unknown mass: what was weighed beyond the known parts is water by its share of the volume. */
+    private Ingredients withUnknown(Ingredients estimate, double unknownMillilitres, double grams) {
+        Ingredients known = estimate.without(IngredientAccount.WATER, Double.MAX_VALUE);
+        double waterMillilitres = Optional.ofNullable(estimate.parts().get(IngredientAccount.WATER))
+                .map(Ingredients.Part::millilitres)
+                .orElse(0.0);
+        double left = Math.max(0, grams - known.totalGrams());
+        double water = left * waterMillilitres / (waterMillilitres + unknownMillilitres);
+        return known.plus(liquid(IngredientAccount.WATER, water))
+                .plus(Ingredients.of(LayerFlow.UNSTATED, left - water, 0));
     }
 
     private Ingredients liquid(String name, double grams) {

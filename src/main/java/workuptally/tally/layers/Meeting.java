@@ -77,6 +77,11 @@ public record Meeting(
         return pair.danger();
     }
 
+    /** The same in a word or two. */
+    public String dangerInAWord() {
+        return pair.dangerInAWord();
+    }
+
     /** Gas set free, joined by a comma; empty where none is. */
     public String gas() {
         return String.join(", ", pair.gases());

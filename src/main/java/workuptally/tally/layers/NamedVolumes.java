@@ -19,7 +19,7 @@ public final class NamedVolumes {
 
     /** Volume, mL. */
     public double millilitres(Map<String, Double> grams) {
-        double water = grams.getOrDefault(Materials.WATER, 0.0);
+        double water = grams.getOrDefault(IngredientAccount.WATER, 0.0);
         return grams.entrySet().stream()
                 .mapToDouble(e -> millilitres(e.getKey(), e.getValue(), water))
                 .sum();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.reference.hazards.Reactivity;
@@ -21,10 +20,11 @@ final class OwnAmines {
     static List<Present> of(Run run, Substances substances, Reactivity reactivity) {
         List<Present> products = new ArrayList<>();
         for (Product product : run.products()) {
-            boolean base =
-                    product.character().filter(c -> c == Product.Character.BASE).isPresent();
-            boolean alsoCharged =
-                    run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(product.name()));
+            boolean base = product.partitioning()
+                    .character()
+                    .filter(c -> c == Product.Character.BASE)
+                    .isPresent();
+            boolean alsoCharged = run.charges().stream().anyMatch(c -> c.isOf(product.name()));
             if (base && !alsoCharged && holdsNitrogen(product.formula(), substances)) {
                 PortionContents.presents(
                                 product.name(),
@@ -40,10 +40,6 @@ final class OwnAmines {
     }
 
     private static boolean holdsNitrogen(String formula, Substances substances) {
-        try {
-            return substances.formula(formula).count("N") > 0;
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        return substances.formulaIn(formula).filter(f -> f.count("N") > 0).isPresent();
     }
 }

@@ -26,24 +26,30 @@ public record PartitionModel(
     private static final double NEUTRAL_PH = 7;
 
     /** The model of a product in a solvent; empty without P or log P, and for an acid or base without pKa. */
-    public static Optional<PartitionModel> of(Product product, String solvent, Materials materials) {
-        Product.Character character = product.character().orElse(Product.Character.NEUTRAL);
-        Optional<Double> pKa = product.pKa().entered().map(Entered::value);
+    public static Optional<PartitionModel> of(Product product, String solvent, IngredientAccount materials) {
+        Product.Character character = product.partitioning().character().orElse(Product.Character.NEUTRAL);
+        Optional<Double> pKa = product.partitioning().pKa().entered().map(Entered::value);
         if (character != Product.Character.NEUTRAL && pKa.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Entered> ratio = product.partitionRatio().entered().filter(p -> p.value() > 0);
+        Optional<Entered> ratio =
+                product.partitioning().partitionRatio().entered().filter(p -> p.value() > 0);
         if (ratio.isPresent()) {
-            boolean same = materials.solventName(product.partitionSolvent()).equals(materials.solventName(solvent));
+            boolean same = materials
+                    .solventName(product.partitioning().partitionSolvent())
+                    .equals(materials.solventName(solvent));
             return Optional.of(new PartitionModel(
                     ratio.get().value(),
                     character,
                     pKa.orElse(NEUTRAL_PH),
                     materials.value(same ? Threshold.PARTITION_SAME : Threshold.PARTITION_OTHER),
                     "P = " + ratio.get().asTyped()
-                            + (product.partitionSolvent().isBlank() ? "" : " in " + product.partitionSolvent())));
+                            + (product.partitioning().partitionSolvent().isBlank()
+                                    ? ""
+                                    : " in " + product.partitioning().partitionSolvent())));
         }
-        return product.logP()
+        return product.partitioning()
+                .logP()
                 .entered()
                 .map(l -> new PartitionModel(
                         Math.pow(10, l.value()),

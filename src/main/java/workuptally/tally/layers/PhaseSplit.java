@@ -37,8 +37,8 @@ final class PhaseSplit {
         this.substances = substances;
         this.goesWithWater = goesWithWater;
         this.all = all;
-        double water = all.grams(Materials.WATER);
-        double salt = all.share(name -> goesWithWater.test(name) && !name.equals(Materials.WATER) ? 1 : 0)
+        double water = all.grams(IngredientAccount.WATER);
+        double salt = all.share(name -> goesWithWater.test(name) && !name.equals(IngredientAccount.WATER) ? 1 : 0)
                 .totalGrams();
         this.aqueousGrams = water + salt;
         this.saltFraction = aqueousGrams > 0 ? salt / aqueousGrams : 0;
@@ -108,11 +108,11 @@ final class PhaseSplit {
     }
 
     private double aqueousShare(String name) {
-        if (name.equals(Materials.WATER)) {
+        if (name.equals(IngredientAccount.WATER)) {
             double grams = all.grams(name);
             return grams == 0 ? 0 : 1 - waterInOrganicGrams() / grams;
         }
-        if (name.equals(Materials.SOLIDS)) {
+        if (name.equals(IngredientAccount.SOLIDS)) {
             boolean organic = all.share(n -> goesWithWater.test(n) || n.equals(name) ? 0 : 1)
                             .millilitres()
                     > 0;

@@ -276,11 +276,7 @@ public final class PortionContents {
         }
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
-        boolean tested = charged.contains(kept.name())
-                && kept.part()
-                        .row()
-                        .flatMap(row -> row.behaviour().quenchTest())
-                        .isPresent();
+        boolean tested = charged.contains(kept.name()) && substances.hasQuenchTest(kept.part());
         if (negative && tested) {
             boolean ended = !kept.persists() || treated.contains(kept.name());
             if (ended && kept.part().heavyMetals().isEmpty()) {

@@ -3,6 +3,7 @@ package workuptally.tally.layers;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Part;
+import workuptally.model.SubstanceName;
 import workuptally.reference.hazards.Reactivity.Membership;
 import workuptally.reference.solutions.Solute;
 
@@ -35,9 +36,9 @@ public record Present(
 
     /** Whether a component of that name is this material. */
     public boolean isNamed(String component) {
-        return component.equalsIgnoreCase(name)
-                || component.equalsIgnoreCase(listedName())
-                || component.equalsIgnoreCase(dissolvedName());
+        return SubstanceName.same(component, name)
+                || SubstanceName.same(component, listedName())
+                || SubstanceName.same(component, dissolvedName());
     }
 
     /** Whether water in excess leaves nothing of what makes it reactive. */

@@ -65,8 +65,10 @@ public final class StatedDistillates {
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         taken.forEach((name, mass) -> {
-            boolean halogenated =
-                    substances.solvent(name).filter(s -> s.halogenated()).isPresent();
+            boolean halogenated = substances
+                    .solvent(name)
+                    .filter(s -> s.hazards().halogenated())
+                    .isPresent();
             if (halogenated
                     && !stated.containsKey(name)
                     && 100 * mass > halogenLimitPercent * organic

@@ -65,8 +65,8 @@ public final class SeriesAccount {
             history.computeIfAbsent(key, k -> new ArrayList<>()).add(point);
         }
         for (RunTally run : tallies) {
-            String key = key(run.run().series());
-            names.putIfAbsent(key, run.run().series());
+            String key = key(run.run().head().series());
+            names.putIfAbsent(key, run.run().head().series());
             runs.computeIfAbsent(key, k -> new ArrayList<>()).add(run);
         }
         names.remove("");
@@ -199,8 +199,8 @@ public final class SeriesAccount {
         for (RunTally run : runs) {
             Set<String> own = new LinkedHashSet<>();
             for (Lot lot : run.run().lots()) {
-                String gross = typed(lot.grossGrams());
-                String tare = typed(lot.tareGrams());
+                String gross = typed(lot.weighing().grossGrams());
+                String tare = typed(lot.weighing().tareGrams());
                 if (!gross.isEmpty() && !tare.isEmpty()) {
                     own.add("weighing " + gross + "|" + tare);
                 }
@@ -223,11 +223,15 @@ public final class SeriesAccount {
     }
 
     private static String net(Lot lot) {
-        return lot.grossGrams()
+        return lot.weighing()
+                .grossGrams()
                 .entered()
-                .flatMap(g ->
-                        lot.tareGrams().entered().map(t -> String.format(Locale.ROOT, "%.5f", g.value() - t.value())))
-                .orElseGet(() -> lot.netGrams()
+                .flatMap(g -> lot.weighing()
+                        .tareGrams()
+                        .entered()
+                        .map(t -> String.format(Locale.ROOT, "%.5f", g.value() - t.value())))
+                .orElseGet(() -> lot.weighing()
+                        .netGrams()
                         .entered()
                         .map(n -> String.format(Locale.ROOT, "%.5f", n.value()))
                         .orElse(""));

@@ -40,7 +40,7 @@ final class BalanceEntries {
         BalanceEntries entries = new BalanceEntries();
         entries.add(
                 transfer.row(),
-                Headings.AMOUNT,
+                EntryHeadings.AMOUNT,
                 transfer.massGrams(),
                 "amount of transfer " + transfer.id(),
                 Sort.NET,
@@ -51,7 +51,7 @@ final class BalanceEntries {
     private void product(Product product) {
         add(
                 product.row(),
-                Headings.MOLAR_MASS,
+                EntryHeadings.MOLAR_MASS,
                 product.molarMassGramsPerMole(),
                 "molar mass of " + product.name(),
                 Sort.MOLAR_MASS,
@@ -65,24 +65,30 @@ final class BalanceEntries {
                 .filter(a -> a.dimension() != Dimension.EQUIVALENTS)
                 .ifPresent(a -> add(
                         charge.row(),
-                        Headings.ACTUAL_AMOUNT,
+                        EntryHeadings.ACTUAL_AMOUNT,
                         a.value(),
                         "amount" + of,
                         a.dimension() == Dimension.VOLUME ? Sort.LIQUID : Sort.AMOUNT,
                         ""));
-        add(charge.row(), Headings.MOLAR_MASS, charge.molarMassGramsPerMole(), "molar mass" + of, Sort.MOLAR_MASS, "");
-        add(charge.row(), Headings.ASSAY, charge.goods().assayPercent(), "assay" + of, Sort.PERCENT, "");
         add(
                 charge.row(),
-                Headings.MOLARITY,
+                EntryHeadings.MOLAR_MASS,
+                charge.molarMassGramsPerMole(),
+                "molar mass" + of,
+                Sort.MOLAR_MASS,
+                "");
+        add(charge.row(), EntryHeadings.ASSAY, charge.goods().assayPercent(), "assay" + of, Sort.PERCENT, "");
+        add(
+                charge.row(),
+                EntryHeadings.MOLARITY,
                 charge.goods().molarityMolesPerLitre(),
                 "molarity" + of,
                 Sort.STRENGTH,
                 "");
-        add(charge.row(), Headings.TITRE, charge.goods().titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
+        add(charge.row(), EntryHeadings.TITRE, charge.goods().titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
         add(
                 charge.row(),
-                Headings.DENSITY,
+                EntryHeadings.DENSITY,
                 charge.goods().densityGramsPerMillilitre(),
                 "density" + of,
                 Sort.DENSITY,
@@ -91,23 +97,29 @@ final class BalanceEntries {
 
     private void step(Step step) {
         String of = " of " + step.added().material() + " in step " + step.number();
-        add(step.row(), Headings.VOLUME, step.added().volumeMillilitres(), "volume" + of, Sort.VOLUME, "");
-        add(step.row(), Headings.MASS, step.added().massGrams(), "mass" + of, Sort.NET, "");
-        add(step.row(), Headings.DENSITY, step.added().densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+        add(step.row(), EntryHeadings.VOLUME, step.added().volumeMillilitres(), "volume" + of, Sort.VOLUME, "");
+        add(step.row(), EntryHeadings.MASS, step.added().massGrams(), "mass" + of, Sort.NET, "");
+        add(
+                step.row(),
+                EntryHeadings.DENSITY,
+                step.added().densityGramsPerMillilitre(),
+                "density" + of,
+                Sort.DENSITY,
+                "");
     }
 
     private void layer(Layer layer) {
         String of = " of layer " + layer.label();
-        add(layer.row(), Headings.VOLUME, layer.volumeMillilitres(), "volume" + of, Sort.VOLUME, layer.vessel());
-        add(layer.row(), Headings.GROSS, layer.weighing().grossGrams(), "gross" + of, Sort.GROSS, layer.vessel());
-        add(layer.row(), Headings.TARE, layer.weighing().tareGrams(), "tare" + of, Sort.TARE, layer.vessel());
-        add(layer.row(), Headings.NET, layer.weighing().netGrams(), "net mass" + of, Sort.NET, layer.vessel());
+        add(layer.row(), EntryHeadings.VOLUME, layer.volumeMillilitres(), "volume" + of, Sort.VOLUME, layer.vessel());
+        add(layer.row(), EntryHeadings.GROSS, layer.weighing().grossGrams(), "gross" + of, Sort.GROSS, layer.vessel());
+        add(layer.row(), EntryHeadings.TARE, layer.weighing().tareGrams(), "tare" + of, Sort.TARE, layer.vessel());
+        add(layer.row(), EntryHeadings.NET, layer.weighing().netGrams(), "net mass" + of, Sort.NET, layer.vessel());
     }
 
     private void assay(Assay assay) {
         add(
                 assay.row(),
-                Headings.RESULT,
+                EntryHeadings.RESULT,
                 assay.result(),
                 "assay of " + assay.substance() + " in " + assay.sample(),
                 assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent() ? Sort.PERCENT : Sort.RESULT,
@@ -116,11 +128,17 @@ final class BalanceEntries {
 
     private void lot(Lot lot) {
         String of = " of lot " + lot.label();
-        add(lot.row(), Headings.GROSS, lot.grossGrams(), "gross" + of, Sort.GROSS, lot.vessel());
-        add(lot.row(), Headings.TARE, lot.tareGrams(), "tare" + of, Sort.TARE, lot.vessel());
-        add(lot.row(), Headings.NET, lot.netGrams(), "net mass" + of, Sort.NET, lot.vessel());
-        add(lot.row(), Headings.ASSAY, lot.assayPercent(), "assay" + of, Sort.PERCENT, "");
-        add(lot.row(), Headings.SECOND_WEIGHING, lot.secondWeighingGrams(), "second weighing" + of, Sort.NET, "");
+        add(lot.row(), EntryHeadings.GROSS, lot.weighing().grossGrams(), "gross" + of, Sort.GROSS, lot.vessel());
+        add(lot.row(), EntryHeadings.TARE, lot.weighing().tareGrams(), "tare" + of, Sort.TARE, lot.vessel());
+        add(lot.row(), EntryHeadings.NET, lot.weighing().netGrams(), "net mass" + of, Sort.NET, lot.vessel());
+        add(lot.row(), EntryHeadings.ASSAY, lot.assayPercent(), "assay" + of, Sort.PERCENT, "");
+        add(
+                lot.row(),
+                EntryHeadings.SECOND_WEIGHING,
+                lot.weighing().secondGrossGrams(),
+                "second weighing" + of,
+                Sort.NET,
+                "");
     }
 
     /** True where a cell of the run that balances rest on holds what nobody could read: they have a hole then that no other cell explains. */
@@ -150,7 +168,11 @@ final class BalanceEntries {
                                         l.weighing().netGrams())),
                         run.assays().stream().map(Assay::result),
                         run.lots().stream()
-                                .flatMap(l -> Stream.of(l.grossGrams(), l.tareGrams(), l.netGrams(), l.assayPercent())))
+                                .flatMap(l -> Stream.of(
+                                        l.weighing().grossGrams(),
+                                        l.weighing().tareGrams(),
+                                        l.weighing().netGrams(),
+                                        l.assayPercent())))
                 .flatMap(fields -> fields)
                 .anyMatch(Field::isUnreadable);
     }

@@ -109,15 +109,7 @@ record Changes(
     /** The run as it would read. */
     Run in(Run run) {
         return new Run(
-                run.id(),
-                run.date(),
-                run.chemist(),
-                run.reaction(),
-                run.kind(),
-                run.series(),
-                run.status(),
-                run.conversionPercent(),
-                run.notes(),
+                run.head(),
                 each(run.products(), this::product),
                 each(run.charges(), this::charge).stream()
                         .filter(c -> leftOutCharge.filter(row -> row == c.row()).isEmpty())
@@ -134,8 +126,7 @@ record Changes(
                 each(run.lots(), this::lot).stream()
                         .filter(l -> leftOutLot.filter(l.label()::equals).isEmpty())
                         .toList(),
-                run.leftOut(),
-                run.row());
+                run.leftOut());
     }
 
     private static <T> List<T> each(List<T> all, UnaryOperator<T> change) {
@@ -177,15 +168,11 @@ record Changes(
                         p.name(),
                         p.wanted(),
                         otherForm ? formula.orElseThrow().formula() : p.formula(),
-                        at(p.row(), Headings.MOLAR_MASS, p.molarMassGramsPerMole()),
+                        at(p.row(), EntryHeadings.MOLAR_MASS, p.molarMassGramsPerMole()),
                         p.coefficient(),
                         p.skeleton(),
                         p.plannedYieldPercent(),
-                        p.character(),
-                        p.pKa(),
-                        p.partitionRatio(),
-                        p.partitionSolvent(),
-                        p.logP(),
+                        p.partitioning(),
                         p.boilingPointCelsius(),
                         p.formOf(),
                         p.row());
@@ -199,7 +186,7 @@ record Changes(
                         c.material(),
                         c.role(),
                         c.formula(),
-                        at(c.row(), Headings.MOLAR_MASS, c.molarMassGramsPerMole()),
+                        at(c.row(), EntryHeadings.MOLAR_MASS, c.molarMassGramsPerMole()),
                         c.coefficient(),
                         new Charge.Quantity(
                                 c.quantity().planned(),
@@ -213,19 +200,19 @@ record Changes(
 
     private Charge.Goods goods(Charge.Goods g, RowPlace row) {
         return new Charge.Goods(
-                at(row, Headings.ASSAY, g.assayPercent()),
+                at(row, EntryHeadings.ASSAY, g.assayPercent()),
                 g.assayUncertaintyPercent(),
-                at(row, Headings.MOLARITY, g.molarityMolesPerLitre()),
-                at(row, Headings.TITRE, g.titreMolesPerLitre()),
+                at(row, EntryHeadings.MOLARITY, g.molarityMolesPerLitre()),
+                at(row, EntryHeadings.TITRE, g.titreMolesPerLitre()),
                 g.titreUncertaintyPercent(),
                 g.titreDate(),
-                at(row, Headings.DENSITY, g.densityGramsPerMillilitre()),
+                at(row, EntryHeadings.DENSITY, g.densityGramsPerMillilitre()),
                 g.supplierLot());
     }
 
     private Amount amount(Charge charge, Amount typed, boolean otherUnit) {
         return new Amount(
-                at(charge.row(), Headings.ACTUAL_AMOUNT, typed.value()),
+                at(charge.row(), EntryHeadings.ACTUAL_AMOUNT, typed.value()),
                 otherUnit ? dimension.orElseThrow().dimension() : typed.dimension(),
                 typed.unitAsTyped());
     }
@@ -254,10 +241,10 @@ record Changes(
         return new Step.Addition(
                 added.material(),
                 added.portions(),
-                at(row, Headings.VOLUME, added.volumeMillilitres()),
-                at(row, Headings.MASS, added.massGrams()),
+                at(row, EntryHeadings.VOLUME, added.volumeMillilitres()),
+                at(row, EntryHeadings.MASS, added.massGrams()),
                 added.molarityMolesPerLitre(),
-                at(row, Headings.DENSITY, added.densityGramsPerMillilitre()));
+                at(row, EntryHeadings.DENSITY, added.densityGramsPerMillilitre()));
     }
 
     private List<String> named(List<String> labels) {
@@ -277,7 +264,7 @@ record Changes(
                         otherPhase ? l.phase().map(Changes::opposite) : l.phase(),
                         l.position(),
                         l.vessel(),
-                        at(l.row(), Headings.VOLUME, l.volumeMillilitres()),
+                        at(l.row(), EntryHeadings.VOLUME, l.volumeMillilitres()),
                         l.volumeUncertaintyMillilitres(),
                         weighing(l.weighing(), l.row()),
                         l.temperatureCelsius(),
@@ -290,9 +277,9 @@ record Changes(
 
     private Layer.Weighing weighing(Layer.Weighing w, RowPlace row) {
         return new Layer.Weighing(
-                at(row, Headings.GROSS, w.grossGrams()),
-                at(row, Headings.TARE, w.tareGrams()),
-                at(row, Headings.NET, w.netGrams()),
+                at(row, EntryHeadings.GROSS, w.grossGrams()),
+                at(row, EntryHeadings.TARE, w.tareGrams()),
+                at(row, EntryHeadings.NET, w.netGrams()),
                 w.balance());
     }
 
@@ -310,7 +297,7 @@ record Changes(
                         a.substance(),
                         a.formula(),
                         a.method(),
-                        at(a.row(), Headings.RESULT, a.result()),
+                        at(a.row(), EntryHeadings.RESULT, a.result()),
                         a.unit(),
                         a.relativeStandardUncertaintyPercent(),
                         a.calibration(),
@@ -319,6 +306,14 @@ record Changes(
                         a.residueMilligrams(),
                         a.notes(),
                         a.row());
+    }
+
+    private Lot.Weighing weighing(Lot.Weighing w, RowPlace row) {
+        return new Lot.Weighing(
+                at(row, EntryHeadings.GROSS, w.grossGrams()),
+                at(row, EntryHeadings.TARE, w.tareGrams()),
+                at(row, EntryHeadings.NET, w.netGrams()),
+                at(row, EntryHeadings.SECOND_WEIGHING, w.secondGrossGrams()));
     }
 
     private Lot lot(Lot l) {
@@ -330,13 +325,10 @@ record Changes(
                         l.stage(),
                         l.from(),
                         l.vessel(),
-                        at(l.row(), Headings.GROSS, l.grossGrams()),
-                        at(l.row(), Headings.TARE, l.tareGrams()),
-                        at(l.row(), Headings.NET, l.netGrams()),
-                        at(l.row(), Headings.ASSAY, l.assayPercent()),
+                        weighing(l.weighing(), l.row()),
+                        at(l.row(), EntryHeadings.ASSAY, l.assayPercent()),
                         l.relativeStandardUncertaintyPercent(),
                         l.identity(),
-                        at(l.row(), Headings.SECOND_WEIGHING, l.secondWeighingGrams()),
                         l.statedYieldPercent(),
                         l.notes(),
                         l.row());

@@ -91,7 +91,7 @@ final class ContainerChecks {
                         SIZE_LEFT_OPEN / 2 * litres,
                         litres)));
         entries.tare("container " + id, id, container.tareGrams()).ifPresent(all::add);
-        return Checks.byName(all);
+        return CheckAccount.byName(all);
     }
 
     private static OptionalDouble weighedGrams(Container container) {

@@ -39,7 +39,7 @@ final class ContainerEntries {
     }
 
     private static BookCell cell(Container container, Container.Content content) {
-        return new BookCell(container.row(), Headings.CONTENTS_THEN, content.substance());
+        return new BookCell(container.row(), EntryHeadings.CONTENTS_THEN, content.substance());
     }
 
     private static Entered typed(Container container, Container.Content content) {
@@ -47,7 +47,7 @@ final class ContainerEntries {
         return new Entered(
                 new Figure(content.massGrams(), Qualifier.EXACT, Math.max(0, grams.scale()), grams.toPlainString()),
                 container.row(),
-                Headings.CONTENTS_THEN);
+                EntryHeadings.CONTENTS_THEN);
     }
 
     /** A container as it would read. */
@@ -56,9 +56,9 @@ final class ContainerEntries {
                 c.id(),
                 c.wasteStream(),
                 c.capacityLitres(),
-                changes.at(c.row(), Headings.TARE, c.tareGrams()),
+                changes.at(c.row(), EntryHeadings.TARE, c.tareGrams()),
                 c.weighedOn(),
-                changes.at(c.row(), Headings.GROSS_THEN, c.grossThenGrams()),
+                changes.at(c.row(), EntryHeadings.GROSS_THEN, c.grossThenGrams()),
                 c.contentsThen().stream()
                         .map(part -> new Container.Content(
                                 part.substance(),
@@ -72,7 +72,7 @@ final class ContainerEntries {
 
     /** A transfer as it would read. */
     static Transfer changed(Transfer t, Changes changes) {
-        Field amount = changes.at(t.row(), Headings.AMOUNT, t.massGrams());
+        Field amount = changes.at(t.row(), EntryHeadings.AMOUNT, t.massGrams());
         return new Transfer(
                 t.id(),
                 t.run(),

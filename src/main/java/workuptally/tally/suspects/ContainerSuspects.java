@@ -13,7 +13,7 @@ import workuptally.tally.containers.ContainerAccount;
 import workuptally.tally.containers.ContainerTally;
 
 /**
- * The cells of a container to look at again, as {@link Suspects} for a run: its tare and gross, each part of its contents, and what was
+ * The cells of a container to look at again, as {@link SuspectAccount} for a run: its tare and gross, each part of its contents, and what was
  * poured into it, held against {@link ContainerChecks}. A slip has to leave a gap far smaller than what needs no look, since many figures
  * come near by chance.
  */
@@ -50,7 +50,7 @@ public final class ContainerSuspects {
     public RunSuspects of(ContainerTally ledger) {
         Container container = ledger.container();
         List<Transfer> transfers = done.getOrDefault(container.id(), List.of());
-        Search search = new Search(
+        SlipSearch search = new SlipSearch(
                 checks.of(ledger),
                 SETTLED,
                 changes -> after(container, transfers, changes),

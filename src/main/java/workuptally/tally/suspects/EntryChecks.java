@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -74,7 +73,7 @@ final class EntryChecks {
                     .ifPresent(all::add);
         }
         for (Lot lot : run.lots()) {
-            tare("lot " + lot.label(), lot.vessel(), lot.tareGrams()).ifPresent(all::add);
+            tare("lot " + lot.label(), lot.vessel(), lot.weighing().tareGrams()).ifPresent(all::add);
             secondWeighing(lot).ifPresent(all::add);
             all.addAll(purified(lot, run));
         }
@@ -161,14 +160,7 @@ final class EntryChecks {
 
     /** Molar mass by a formula, g/mol; empty for one that is blank or cannot be read. */
     OptionalDouble molarMass(String formula) {
-        if (formula.isBlank()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
-        } catch (IllegalFormulaException e) {
-            return OptionalDouble.empty();
-        }
+        return substances.molarMassIn(formula);
     }
 
     private static Optional<Check> plan(Charge charge) {
@@ -254,18 +246,18 @@ final class EntryChecks {
 
     /** Gross less tare, else the net entered, g; empty where neither is there. */
     static OptionalDouble netGrams(Lot lot) {
-        Optional<Entered> gross = lot.grossGrams().entered();
-        Optional<Entered> tare = lot.tareGrams().entered();
+        Optional<Entered> gross = lot.weighing().grossGrams().entered();
+        Optional<Entered> tare = lot.weighing().tareGrams().entered();
         Optional<Double> weighed = gross.flatMap(g -> tare.map(t -> g.value() - t.value()));
-        return weighed.or(() -> lot.netGrams().entered().map(Entered::value))
+        return weighed.or(() -> lot.weighing().netGrams().entered().map(Entered::value))
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
     }
 
     private Optional<Check> secondWeighing(Lot lot) {
-        Optional<Entered> second = lot.secondWeighingGrams().entered();
-        Optional<Entered> gross = lot.grossGrams().entered();
-        Optional<Entered> tare = lot.tareGrams().entered();
+        Optional<Entered> second = lot.weighing().secondGrossGrams().entered();
+        Optional<Entered> gross = lot.weighing().grossGrams().entered();
+        Optional<Entered> tare = lot.weighing().tareGrams().entered();
         if (second.isEmpty() || gross.isEmpty() || tare.isEmpty()) {
             return Optional.empty();
         }
@@ -285,7 +277,7 @@ final class EntryChecks {
 
     private Optional<Check> repeated(Assay one, Assay other) {
         boolean same = one.sample().equals(other.sample())
-                && one.substance().equalsIgnoreCase(other.substance())
+                && one.isOf(other.substance())
                 && one.unit().isPresent()
                 && one.unit().equals(other.unit());
         Optional<Entered> first = one.result().entered().filter(EntryChecks::isResult);

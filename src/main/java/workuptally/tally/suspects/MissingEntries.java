@@ -30,7 +30,7 @@ final class MissingEntries {
                     "container " + container.id(),
                     container.id(),
                     container.grossThenGrams(),
-                    Headings.GROSS_THEN,
+                    EntryHeadings.GROSS_THEN,
                     container.tareGrams(),
                     container.row(),
                     all);
@@ -45,9 +45,9 @@ final class MissingEntries {
             weighing(
                     "lot " + lot.label(),
                     lot.vessel(),
-                    lot.grossGrams(),
-                    Headings.GROSS,
-                    lot.tareGrams(),
+                    lot.weighing().grossGrams(),
+                    EntryHeadings.GROSS,
+                    lot.weighing().tareGrams(),
                     lot.row(),
                     all);
         }
@@ -56,13 +56,13 @@ final class MissingEntries {
                     "layer " + layer.label(),
                     layer.vessel(),
                     layer.weighing().grossGrams(),
-                    Headings.GROSS,
+                    EntryHeadings.GROSS,
                     layer.weighing().tareGrams(),
                     layer.row(),
                     all);
             if (layer.volumeMillilitres().isBlank() && isAssayedByVolume(run, layer)) {
                 all.add(missing(
-                        layer.row().at(Headings.VOLUME),
+                        layer.row().at(EntryHeadings.VOLUME),
                         "volume of layer " + layer.label(),
                         "",
                         "what layer " + layer.label() + " holds, from its assay"));
@@ -93,7 +93,7 @@ final class MissingEntries {
         if (gross.entered().isPresent() && tare.isBlank()) {
             Optional<Entered> known = register.latest(vessel);
             all.add(missing(
-                    row.at(Headings.TARE),
+                    row.at(EntryHeadings.TARE),
                     "tare of " + what,
                     known.map(Entered::asTyped).orElse(""),
                     unlocks));

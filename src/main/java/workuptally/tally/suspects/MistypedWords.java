@@ -68,7 +68,7 @@ final class MistypedWords {
         return Optional.of(new Hypothesis(
                 Changes.ofUnit(charge.row(), meant),
                 UsualSlip.MILLILITRES_FOR_GRAMS,
-                List.of(charge.row().at("Actual unit"), charge.row().at(Headings.ACTUAL_AMOUNT)),
+                List.of(charge.row().at("Actual unit"), charge.row().at(EntryHeadings.ACTUAL_AMOUNT)),
                 charge.row(),
                 "unit of " + charge.material(),
                 number + " " + actual.get().unitAsTyped(),
@@ -128,7 +128,7 @@ final class MistypedWords {
 
     /** Two rows of one charge: the same material and amount, to the last digit. */
     private static Optional<Hypothesis> twice(Charge first, Charge second) {
-        boolean alike = first.material().equalsIgnoreCase(second.material())
+        boolean alike = first.isOf(second.material())
                 && first.quantity().actual().isPresent()
                 && second.quantity().actual().isPresent()
                 && first.quantity().actual().get().dimension()
@@ -153,8 +153,11 @@ final class MistypedWords {
         boolean crude = kept.stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
                 && leftOut.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent();
         boolean weighing = isFirst
-                && (same(kept.grossGrams(), leftOut.grossGrams()) && same(kept.tareGrams(), leftOut.tareGrams())
-                        || same(kept.netGrams(), leftOut.netGrams()));
+                && (same(kept.weighing().grossGrams(), leftOut.weighing().grossGrams())
+                                && same(
+                                        kept.weighing().tareGrams(),
+                                        leftOut.weighing().tareGrams())
+                        || same(kept.weighing().netGrams(), leftOut.weighing().netGrams()));
         return !kept.label().equals(leftOut.label()) && (crude || weighing)
                 ? Optional.of(new Hypothesis(
                         Changes.withoutLot(leftOut.label()),

@@ -121,7 +121,7 @@ final class Slips {
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(-1), entry.sort() == Sort.PERCENT ? LOW_ASSAY : 2);
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(1), 2);
         // a purity is known to lie near 100 %; what a layer holds of a substance is often below 1 % and meant so
-        if (entry.cell().heading().equals(Headings.ASSAY) && typed.value() <= MOST_AS_FRACTION) {
+        if (entry.cell().heading().equals(EntryHeadings.ASSAY) && typed.value() <= MOST_AS_FRACTION) {
             add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(PERCENT_STEP), 2);
         }
         if (entry.sort().hasUnits()) {
@@ -167,7 +167,7 @@ final class Slips {
         own.ifPresent(t -> add(all, entry, UsualSlip.GROSS_FOR_NET, typed.with(typed.value() - t.value())));
         if (own.isEmpty()
                 && settling.isPresent()
-                && entry.cell().heading().equals(Headings.NET)
+                && entry.cell().heading().equals(EntryHeadings.NET)
                 && isUsualTare(typed.value() - settling.getAsDouble())) {
             untold(
                     all,
@@ -261,7 +261,7 @@ final class Slips {
      * How many times rarer the number meant is than the one typed: purities lie near 100 %, and the lower the fewer (common practice); of other figures nothing is known. Below 1 where what was typed is the rare one.
      */
     private static double rarity(Entry entry, double meant) {
-        return entry.cell().heading().equals(Headings.ASSAY)
+        return entry.cell().heading().equals(EntryHeadings.ASSAY)
                 ? Math.exp((entry.number().value() - meant) / USUAL_IMPURITY)
                 : 1;
     }

@@ -59,13 +59,13 @@ final class ThroughChecks {
             return Optional.empty();
         }
         double isolated = run.lots().stream()
-                .filter(lot -> isMadeFrom(lot, from) && lot.product().equalsIgnoreCase(content.substance()))
+                .filter(lot -> isMadeFrom(lot, from) && lot.isOf(content.substance()))
                 .mapToDouble(lot -> pureGrams(lot).orElse(0))
                 .sum();
         double left = layers.stream()
                 .filter(l -> l.terminal() && from.contains(l.label()))
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(content.substance()) && c.isOwnEvidence())
+                .filter(c -> c.isOf(content.substance()) && c.isOwnEvidence())
                 .flatMap(c -> c.massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

@@ -3,7 +3,6 @@ package workuptally.tally.waste;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +13,7 @@ import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
@@ -24,9 +24,9 @@ import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.balance.MassBalance;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 
 /**
  * Mass metrics of a run. Per mass of product by assay in the crude, else in what was purified from it;
@@ -39,14 +39,14 @@ public final class MetricsAccount {
     private final Run run;
     private final Readings readings;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
     private final Omissions omissions;
 
     public MetricsAccount(Run run, Readings readings, Substances substances, Omissions omissions) {
         this.run = run;
         this.readings = readings;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
         this.omissions = omissions;
     }
 
@@ -85,7 +85,7 @@ public final class MetricsAccount {
         for (LayerTally layer : layers) {
             if (isReused(layer)) {
                 reused += layer.massGrams().map(MeasuredValue::value).orElse(0.0);
-                reusedWater += flow.portion(layer.label()).grams(Materials.WATER);
+                reusedWater += flow.portion(layer.label()).grams(IngredientAccount.WATER);
             }
         }
         boolean separation = run.kind() == Run.Kind.SEPARATION;
@@ -112,7 +112,7 @@ public final class MetricsAccount {
             Optional<ProductYield> assayed = assayed(yields, product, true).or(() -> assayed(yields, product, false));
             if (assayed.isEmpty()) {
                 boolean weighed = run.lots().stream()
-                        .anyMatch(lot -> lot.product().equalsIgnoreCase(product.name())
+                        .anyMatch(lot -> lot.isOf(product.name())
                                 && lot.assayPercent().entered().isPresent());
                 omissions.add(
                         WHAT,
@@ -153,7 +153,7 @@ public final class MetricsAccount {
         }
         mixture.parts().forEach((name, part) -> {
             double share = Math.min(1, part.grams() / total);
-            if (name.equals(Materials.WATER)) {
+            if (name.equals(IngredientAccount.WATER)) {
                 waters.add(grams.times(share));
             } else if (substances.isOrganicSolvent(name) && !reagentItself) {
                 solvents.add(grams.times(share));
@@ -232,7 +232,7 @@ public final class MetricsAccount {
                 .sum();
         Map<String, Double> byMaterial = new LinkedHashMap<>();
         reactants.forEach(a -> byMaterial.put(
-                a.charge().material().toLowerCase(Locale.ROOT),
+                SubstanceName.key(a.charge().material()),
                 coefficient(a) * a.molarMassGramsPerMole().getAsDouble()));
         double charged =
                 byMaterial.values().stream().mapToDouble(Double::doubleValue).sum();

@@ -21,9 +21,9 @@ import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.DryingCake;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 
 /**
  * Solvents of one run: what went in equals what was recovered, stands in other distillates and in layers, sits on cakes, is in the lots, and what was not found.
@@ -36,13 +36,13 @@ public final class SolventAccount {
     private final Run run;
     private final Omissions omissions;
     private final Substances substances;
-    private final Materials materials;
+    private final IngredientAccount materials;
 
     public SolventAccount(Run run, Substances substances, Omissions omissions) {
         this.omissions = omissions;
         this.run = run;
         this.substances = substances;
-        this.materials = new Materials(substances);
+        this.materials = new IngredientAccount(substances);
     }
 
     public List<SolventUse> of(

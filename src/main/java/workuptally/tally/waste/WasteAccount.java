@@ -13,7 +13,6 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.reference.substances.MaterialClass;
-import workuptally.reference.substances.Solvent;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
@@ -180,7 +179,7 @@ public final class WasteAccount {
         return rule.map(r -> new Assignment(
                         r.stream(),
                         r.because(facts),
-                        r.pH().known().filter(known -> !known).isPresent()))
+                        r.when().pH().known().filter(known -> !known).isPresent()))
                 .orElseGet(() -> new Assignment(substances.askFirst().key(), NO_RULE, false));
     }
 
@@ -203,7 +202,7 @@ public final class WasteAccount {
                 mixture,
                 name -> substances
                         .solvent(name)
-                        .map(Solvent::halogenated)
+                        .map(s -> s.hazards().halogenated())
                         .orElseGet(() -> substances.material(name).is(MaterialClass.HALOGENATED)));
     }
 

@@ -142,7 +142,7 @@ class OwnListReadingTest {
                 + " 'Isolated': [{'Lot': '= l', 'Product': '= p', '%s': 'Weight'}]";
         Book book = read("No,MW,Weight\n1,100,250\n", lists(String.format(parts, "Net")));
         assertEquals(Severity.STOP, finding(book, "unit-missing").severity());
-        assertTrue(book.runs().get(0).lots().get(0).netGrams().isUnreadable());
+        assertTrue(book.runs().get(0).lots().get(0).weighing().netGrams().isUnreadable());
         Book named = read("No,MW,Weight\n1,100,250\n", lists(String.format(parts, "Net (mg)")));
         assertEquals(
                 0.25,
@@ -150,6 +150,7 @@ class OwnListReadingTest {
                         .get(0)
                         .lots()
                         .get(0)
+                        .weighing()
                         .netGrams()
                         .entered()
                         .orElseThrow()
@@ -162,6 +163,7 @@ class OwnListReadingTest {
                         .get(0)
                         .lots()
                         .get(0)
+                        .weighing()
                         .netGrams()
                         .entered()
                         .orElseThrow()
@@ -235,6 +237,7 @@ class OwnListReadingTest {
                 .get(run)
                 .lots()
                 .get(0)
+                .weighing()
                 .netGrams()
                 .entered()
                 .orElseThrow()

@@ -116,12 +116,12 @@ class PeriodLedgerTest {
         add("a", run("R1", "2026-02-24", Status.ISOLATED, 10), run("R2", "2026-02-10", Status.ISOLATED, 30));
         add("b", run("R3", "2026-01-28", Status.ISOLATED, 500));
         PeriodReview review = ledger.review("test");
-        assertEquals(2, review.lastFour().orElseThrow().periods());
-        assertEquals(20, review.lastFour().orElseThrow().meanSolventInGrams(), 1e-9);
+        assertEquals(2, review.before().lastFour().orElseThrow().periods());
+        assertEquals(20, review.before().lastFour().orElseThrow().meanSolventInGrams(), 1e-9);
         assertEquals(
                 List.of(0, 1, 0, 1),
-                review.earlier().stream().map(e -> e.runs()).toList());
-        assertTrue(review.lastFour().orElseThrow().pmi().isEmpty());
+                review.before().earlier().stream().map(e -> e.runs()).toList());
+        assertTrue(review.before().lastFour().orElseThrow().pmi().isEmpty());
     }
 
     @Test

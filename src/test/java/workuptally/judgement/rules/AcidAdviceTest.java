@@ -56,8 +56,11 @@ class AcidAdviceTest {
 
         for (Reextraction gain : review.runs().get(0).tally().evidence().reextractions()) {
             assertEquals(
-                    gain.acidMillimoles() > 0,
-                    gain.acidGases().stream().map(AcidGas::material).toList().equals(List.of("sodium azide")));
+                    gain.phSetting().acidMillimoles() > 0,
+                    gain.phSetting().acidGases().stream()
+                            .map(AcidGas::material)
+                            .toList()
+                            .equals(List.of("sodium azide")));
         }
     }
 

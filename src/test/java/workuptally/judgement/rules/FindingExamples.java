@@ -324,6 +324,13 @@ final class FindingExamples {
                 "crude-above-theory",
                 Severity.CHECK,
                 clean().with("isolated", "96.9022,90.3358,,99.1", "97.7022,90.3358,,89.1"));
+        add(
+                "lot-above-theory",
+                Severity.CHECK,
+                clean().with(
+                                "isolated",
+                                "acetanilide,crude,O4,F-01,96.9022,90.3358,,99.1,1.5",
+                                "acetanilide,purified,O4,F-01,97.9022,90.3358,,,"));
         add("crude-without-assay", Severity.CHECK, clean().with("isolated", "90.3358,,99.1,1.5", "90.3358,,,"));
         add("crude-not-a-yield", Severity.CHECK, clean().with("isolated", "99.1,1.5", "94.0,1.0"));
         add(
@@ -434,6 +441,7 @@ final class FindingExamples {
                 planned()
                         .with("products", "neutral,,,304", "neutral,,3,304")
                         .plus("workup", "X1,7,extract,A1,ethyl acetate,1,30,,,0.902,250,1,,,,,,O5,A3,"));
+        add("neutralisation-short", Severity.HOLD, NeutralisationShortTest.saponified("12", "2"));
         add("wash-too-small", Severity.STOP, bicarbonate(planned(), 30));
         add("oxidant-quench", Severity.NOTE, thiosulfate(30));
         add("reductant-short", Severity.STOP, thiosulfate(1));
@@ -480,6 +488,10 @@ final class FindingExamples {
                 Severity.HOLD,
                 clean().with("isolated", "96.9022,90.3358", "96.9022,")
                         .with("layers", "63.11,,,kept", "63.11,,,released"));
+        add(
+                "note-against-figure",
+                Severity.HOLD,
+                clean().with("assays", "HPLC,1.51,mg/mL,2.0,", "HPLC,1.51,mg/mL,2.0,as injected"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",

@@ -162,7 +162,8 @@ class StandingTogetherTest {
         "'aqueous, acidic',water 1500 g; nitric acid 1500 g,1-butanol 5.5 %; water 94.5 %,proposal-incompatible STOP",
         "oxidisers,water 2500 g; potassium permanganate 500 g,tert-butyl methyl ether 1.3 %; water 98.7 %,proposal-incompatible STOP",
         "'aqueous, acidic',water 2500 g; hydrogen chloride 100 g,ethyl acetate 7 %; water 93 %,''",
-        "'aqueous, acidic',water 2500 g; sulfuric acid 100 g,tetrahydrofuran 9 %; water 91 %,''"
+        "'aqueous, acidic',water 2500 g; sulfuric acid 100 g,tetrahydrofuran 9 %; water 91 %,''",
+        "'aqueous, acidic',water 500 g; sulfuric acid 1500 g,tetrahydrofuran 9 %; water 91 %,proposal-incompatible STOP"
     })
     void solventDissolvedInWaterMeetsAnOxidant(String stream, String contents, String composition, String codes) {
         SmallBook book = container(stream, contents)
@@ -230,5 +231,39 @@ class StandingTogetherTest {
                 .row("transfers", "Transfer", "T1", "Layer", "D1", "Container", "W-2", "Amount", "200")
                 .but("transfers", "Status", "done");
         assertTrue(codes(book, FindingCode.TRANSFER_OF_REUSED).contains("CHECK"));
+    }
+
+    /** Camphorsulfonic acid (pKa about 1) is a salt in water of pH 8; in water of unknown pH it may be an acid still. */
+    @ParameterizedTest
+    @CsvSource({"8.2,false", "'',true"})
+    void anOrganicAcidIsASaltInBasicWater(String pH, boolean told) {
+        SmallBook book = container("aqueous, neutral", "water 1000 g; sodium bicarbonate 50 g")
+                .row("charges", "Material", "camphorsulfonic acid", "Role", "reagent", "Actual amount", "0.58")
+                .but("charges", "Actual unit", "g")
+                .row("workup", "Step", "1", "Operation", "precipitate", "From", "RM", "Material", "sat. NaHCO3")
+                .but("workup", "Volume", "200")
+                .but("workup", "Gives other", "S1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "S1", "Gives other", "C1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "205", "pH", pH, "Status", "kept")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "205")
+                .but("transfers", "Status", "proposed");
+        assertEquals(
+                told,
+                found(book).stream()
+                        .anyMatch(f -> f.code() == FindingCode.PROPOSAL_INCOMPATIBLE
+                                && f.severity() == workuptally.model.Severity.STOP));
+    }
+
+    /** A blank pH is evidence that is not there, with dissolved solvent as without. */
+    @ParameterizedTest
+    @CsvSource({"'',proposal-wrong-stream HOLD", "7,''"})
+    void waterWithSolventIsAskedForItsPh(String pH, String codes) {
+        SmallBook book = container("aqueous, basic", "water 1000 g; sodium hydroxide 50 g")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "100", "pH", pH, "Status", "kept")
+                .but("layers", "Composition", "ethanol 15 %; water 85 %")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "20")
+                .but("transfers", "Status", "proposed");
+        assertEquals(codes, codes(book, FindingCode.PROPOSAL_WRONG_STREAM));
     }
 }

@@ -33,11 +33,13 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.LotIdentity;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
+import workuptally.model.RunHead;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.model.Subject;
@@ -278,11 +280,7 @@ public final class InventedReviews {
                 number(1),
                 List.of(),
                 number(plannedPercent),
-                Optional.of(Product.Character.ACID),
-                number(4.2),
-                BLANK,
-                "",
-                BLANK,
+                new Product.Partitioning(Optional.of(Product.Character.ACID), number(4.2), BLANK, "", BLANK),
                 BLANK,
                 "",
                 ROW);
@@ -290,15 +288,17 @@ public final class InventedReviews {
 
     static Run run(String id, String reaction, Run.Status status, List<Product> products) {
         return new Run(
-                id,
-                Optional.of(LocalDate.of(2026, 3, 3)),
-                "C2",
-                reaction,
-                Run.Kind.REACTION,
-                "M-02",
-                status,
-                BLANK,
-                "",
+                new RunHead(
+                        id,
+                        Optional.of(LocalDate.of(2026, 3, 3)),
+                        "C2",
+                        reaction,
+                        Run.Kind.REACTION,
+                        "M-02",
+                        status,
+                        BLANK,
+                        "",
+                        ROW),
                 products,
                 List.of(),
                 List.of(),
@@ -306,8 +306,7 @@ public final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
-                ROW);
+                List.of());
     }
 
     static Finding finding(String run, Severity severity, String code, String seen, String action) {
@@ -364,15 +363,12 @@ public final class InventedReviews {
                 Optional.of(stage),
                 List.of("O1"),
                 "F-05",
-                number(84.12),
-                number(84.12 - grams),
-                BLANK,
+                new Lot.Weighing(number(84.12), number(84.12 - grams), BLANK, BLANK),
                 number(97.5),
                 BLANK,
                 LotIdentity.shownBy("¹H NMR"),
                 BLANK,
-                BLANK,
-                "",
+                Notes.NONE,
                 ROW);
         return new LotTally(
                 entry,
@@ -501,20 +497,10 @@ public final class InventedReviews {
                         List.of(new Reextraction(
                                 "A1",
                                 "benzoic acid",
-                                "tert-butyl methyl ether",
-                                1,
-                                40,
-                                11.3,
-                                OptionalDouble.empty(),
-                                "P = 60",
-                                OptionalDouble.of(2),
-                                3.2,
-                                26.3,
-                                31,
-                                6,
-                                0,
-                                List.of(),
-                                29.6)),
+                                new Reextraction.Extractant("tert-butyl methyl ether", 1, 40, 29.6),
+                                new Reextraction.Partition(11.3, OptionalDouble.empty(), "P = 60"),
+                                new Reextraction.PhSetting(OptionalDouble.of(2), 31, 6, 0, List.of()),
+                                new Reextraction.Gain(3.2, 26.3))),
                         List.of(),
                         List.of()),
                 List.of(new NotComputed(
@@ -566,7 +552,7 @@ public final class InventedReviews {
                 BLANK,
                 Optional.empty(),
                 new Step.Given(List.of("O2"), List.of("A2"), List.of()),
-                "",
+                Notes.NONE,
                 ROW);
         return new Contact(
                 step,

@@ -104,9 +104,10 @@ class ReaderLimitsTest {
         String text = String.join("\n", pages.subList(2, pages.size()));
         List<Integer> starts = new ArrayList<>();
         for (RunReview run : review.runs()) {
-            String heading = run.id() + " " + run.tally().run().reaction().split(" ")[0];
+            String heading =
+                    run.id() + " " + run.tally().run().head().reaction().split(" ")[0];
             Matcher found = Pattern.compile("(?m)^" + Pattern.quote(run.id()) + "\\s+"
-                            + Pattern.quote(run.tally().run().reaction().split(" ")[0]))
+                            + Pattern.quote(run.tally().run().head().reaction().split(" ")[0]))
                     .matcher(text);
             assertTrue(found.find(), heading);
             starts.add(found.start());

@@ -34,8 +34,8 @@ class SeriesPageTest {
             stripper.setEndPage(2);
             String text = PdfText.dense(stripper.getText(document));
             RunReview first = review.runs().get(0);
-            int run =
-                    text.indexOf(PdfText.dense(first.id() + first.tally().run().reaction()));
+            int run = text.indexOf(
+                    PdfText.dense(first.id() + first.tally().run().head().reaction()));
             return run < 0 ? text : text.substring(0, run);
         }
     }

@@ -102,10 +102,11 @@ class LotContentsTest {
         Run run = tally.run();
         Readings readings = new Readings();
         Limits limits = Limits.defaults();
-        MolarMasses molarMasses = new MolarMasses(run, SmallBook.substances());
+        MolarMassAccount molarMasses = new MolarMassAccount(run, SmallBook.substances());
         Calibrations calibrations = new Calibrations(readings, new InstrumentUncertainty(limits));
         return new LotContents(
-                        new Contents(run, readings, limits, calibrations, molarMasses, new Omissions()), molarMasses)
+                        new ContentsAccount(run, readings, limits, calibrations, molarMasses, new Omissions()),
+                        molarMasses)
                 .of(tally.lots());
     }
 

@@ -82,7 +82,7 @@ class MoleRatiosTest {
     }
 
     private static Optional<MoleRatios.Ratios> fraction(Run run, int lot) {
-        return new MoleRatios(run, new Readings(), Limits.defaults(), new MolarMasses(run, SmallBook.substances()))
+        return new MoleRatios(run, new Readings(), Limits.defaults(), new MolarMassAccount(run, SmallBook.substances()))
                 .of(run.lots().get(lot));
     }
 

@@ -82,7 +82,12 @@ class NetMassTest {
     })
     void whatIsMissingIsSaid(String gross, String tare, String net, String because) {
         Lot lot = lot(gross, tare, net);
-        assertEquals(because, NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams()));
+        assertEquals(
+                because,
+                NetMass.whyMissing(
+                        lot.weighing().grossGrams(),
+                        lot.weighing().tareGrams(),
+                        lot.weighing().netGrams()));
     }
 
     @Test
@@ -90,18 +95,29 @@ class NetMassTest {
         Lot light = lot("31.00", "30.00", "");
         Lot heavy = lot("50.00", "32.00", "");
         assertEquals(
-                "gross is below tare", NetMass.whyMissing(light.grossGrams(), heavy.tareGrams(), light.netGrams()));
+                "gross is below tare",
+                NetMass.whyMissing(
+                        light.weighing().grossGrams(),
+                        heavy.weighing().tareGrams(),
+                        light.weighing().netGrams()));
         assertEquals(
                 Optional.empty(),
                 new NetMass(new Readings(), new InstrumentUncertainty(Limits.defaults()))
-                        .of("C1", light.grossGrams(), heavy.tareGrams(), light.netGrams()));
+                        .of(
+                                "C1",
+                                light.weighing().grossGrams(),
+                                heavy.weighing().tareGrams(),
+                                light.weighing().netGrams()));
     }
 
     @ParameterizedTest
     @CsvSource({"50.00, '', true", "50.00, 32.00, false", "50.00, smudged, false", "'', '', false"})
     void grossMayWaitForItsTareAlone(String gross, String tare, boolean waits) {
         Lot lot = lot(gross, tare, "");
-        assertEquals(waits, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams()));
+        assertEquals(
+                waits,
+                NetMass.lacksOnlyTheTare(
+                        lot.weighing().grossGrams(), lot.weighing().tareGrams()));
     }
 
     @Test

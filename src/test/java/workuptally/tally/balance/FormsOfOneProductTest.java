@@ -95,8 +95,8 @@ class FormsOfOneProductTest {
     void formIsolatedHasThePkaOfItsBase() {
         Product salt = saltIsolated().run().product("H").orElseThrow();
         assertTrue(salt.wanted());
-        assertEquals(Product.Character.BASE, salt.character().orElseThrow());
-        assertEquals(9.3, salt.pKa().entered().orElseThrow().value(), 1e-9);
+        assertEquals(Product.Character.BASE, salt.partitioning().character().orElseThrow());
+        assertEquals(9.3, salt.partitioning().pKa().entered().orElseThrow().value(), 1e-9);
     }
 
     @Test

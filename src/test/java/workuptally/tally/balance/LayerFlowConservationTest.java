@@ -26,9 +26,9 @@ import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.AdditionAccount;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.layers.Materials;
 
 /** Where nothing is measured, whatever was put in stands in the portions that are left, component by component. */
 class LayerFlowConservationTest {
@@ -105,7 +105,7 @@ class LayerFlowConservationTest {
     void everyComponentPutInStandsInThePortionsLeft() throws IOException {
         Substances substances = new Substances(Reference.load());
         RunTallying tallying = new RunTallying(book.limits(), substances);
-        Materials materials = new Materials(substances);
+        IngredientAccount materials = new IngredientAccount(substances);
         int portions = 0;
         for (Run run : book.runs()) {
             RunTally tally = tallying.tally(run);

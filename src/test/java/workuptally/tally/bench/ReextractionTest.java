@@ -16,8 +16,8 @@ class ReextractionTest {
                 reextraction("A1", 1, 0.9, 30, List.of()),
                 reextraction("A1", 2, 1.3, 0, List.of()),
                 reextraction("A2", 1, 2.0, 0, List.of()));
-        assertEquals(0.9, evidence.bestGain("A1").orElseThrow().gainGrams(), 0);
-        assertEquals(2.0, evidence.bestGain("A2").orElseThrow().gainGrams(), 0);
+        assertEquals(0.9, evidence.bestGain("A1").orElseThrow().gain().grams(), 0);
+        assertEquals(2.0, evidence.bestGain("A2").orElseThrow().gain().grams(), 0);
         assertEquals(Optional.empty(), evidence.bestGain("A3"));
         assertEquals(Optional.empty(), WorkupEvidence.NONE.bestGain("A1"));
     }
@@ -25,8 +25,8 @@ class ReextractionTest {
     @Test
     void acidAndBaseAddTheVolumeOfTheirStrength() {
         // 30 mmol of 6 mol/L: 5 mL either way
-        assertEquals(5, reextraction("A1", 1, 1, 30, List.of()).addedMillilitres(), 1e-12);
-        assertEquals(5, reextraction("A1", 1, 1, -30, List.of()).addedMillilitres(), 1e-12);
+        assertEquals(5, reextraction("A1", 1, 1, 30, List.of()).phSetting().addedMillilitres(), 1e-12);
+        assertEquals(5, reextraction("A1", 1, 1, -30, List.of()).phSetting().addedMillilitres(), 1e-12);
     }
 
     @Test
@@ -35,8 +35,8 @@ class ReextractionTest {
                 new AcidGas("sodium azide", "hydrazoic acid (HN3)"), new AcidGas("NaCN", "hydrogen cyanide (HCN)"));
         assertEquals(
                 "sodium azide: hydrazoic acid (HN3); NaCN: hydrogen cyanide (HCN)",
-                reextraction("A1", 1, 1, 30, gases).acidCaution());
-        assertEquals("", reextraction("A1", 1, 1, 30, List.of()).acidCaution());
+                reextraction("A1", 1, 1, 30, gases).phSetting().acidCaution());
+        assertEquals("", reextraction("A1", 1, 1, 30, List.of()).phSetting().acidCaution());
     }
 
     private static WorkupEvidence evidence(Reextraction... gains) {
@@ -48,19 +48,9 @@ class ReextractionTest {
         return new Reextraction(
                 layer,
                 "P",
-                "toluene",
-                portions,
-                50,
-                4,
-                OptionalDouble.empty(),
-                "P = 4 in toluene",
-                OptionalDouble.empty(),
-                gainGrams,
-                5 * gainGrams,
-                acidMillimoles,
-                6,
-                0,
-                gases,
-                45);
+                new Reextraction.Extractant("toluene", portions, 50, 45),
+                new Reextraction.Partition(4, OptionalDouble.empty(), "P = 4 in toluene"),
+                new Reextraction.PhSetting(OptionalDouble.empty(), acidMillimoles, 6, 0, gases),
+                new Reextraction.Gain(gainGrams, 5 * gainGrams));
     }
 }

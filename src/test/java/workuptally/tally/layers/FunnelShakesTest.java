@@ -88,7 +88,7 @@ class FunnelShakesTest {
 
     @Test
     void whatIsDissolvedIsNotPoured() {
-        Ingredients with = TOLUENE.plus(Ingredients.of(Materials.SOLIDS, 0, 8));
+        Ingredients with = TOLUENE.plus(Ingredients.of(IngredientAccount.SOLIDS, 0, 8));
         assertEquals(List.of(120.0, 120.0), volumes("RM", "water", "2", with, 40));
     }
 }

@@ -77,10 +77,10 @@ class LayerFlowTest {
                         "A1")
                 .row("layers", "Layer", "P0", "Phase", "solid", "Net", "390", "Status", "kept");
         LayerFlow flow = flow(book);
-        assertEquals(260, flow.portion("H1").grams(Materials.WATER), 1);
-        assertEquals(340, flow.portion("P0").grams(Materials.WATER), 1);
+        assertEquals(260, flow.portion("H1").grams(IngredientAccount.WATER), 1);
+        assertEquals(340, flow.portion("P0").grams(IngredientAccount.WATER), 1);
         LayerFlow unweighed = flow(book.but("layers", "Net", ""));
-        assertEquals(600, unweighed.portion("H1").grams(Materials.WATER), 1e-9);
+        assertEquals(600, unweighed.portion("H1").grams(IngredientAccount.WATER), 1e-9);
     }
 
     @Test
@@ -102,7 +102,9 @@ class LayerFlowTest {
         Closure closure = book.tally().closures().get(0);
         assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
         assertTrue(closure.candidates().stream().anyMatch(c -> c.place().equals("aqueous layer of step 1")));
-        assertEquals(List.of("aqueous layer of step 1"), book.tally().evidence().missingLayers());
+        assertEquals(
+                List.of("aqueous layer of step 1"),
+                book.tally().evidence().gaps().missingLayers());
         RunReview review = book.reviewOfRun();
         assertTrue(review.findings().stream()
                 .anyMatch(f -> f.code().word().equals("layer-missing")

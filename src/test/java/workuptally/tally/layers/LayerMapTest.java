@@ -47,7 +47,7 @@ class LayerMapTest {
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "55.00", "Status", "kept");
         RunTally tally = book.tally();
         assertEquals(List.of(), tally.contacts());
-        assertEquals(List.of(), tally.evidence().unlabelledPhases());
+        assertEquals(List.of(), tally.evidence().gaps().unlabelledPhases());
         assertTrue(use(tally, "methanol").inLayersGrams() <= 118.7);
     }
 
@@ -74,7 +74,8 @@ class LayerMapTest {
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50");
         RunReview review = book.reviewOfRun();
         assertEquals(
-                List.of("aqueous layer of step 1"), review.tally().evidence().missingLayers());
+                List.of("aqueous layer of step 1"),
+                review.tally().evidence().gaps().missingLayers());
         assertTrue(review.findings().stream().anyMatch(f -> f.code().word().equals("layer-missing")));
         assertFalse(review.findings().stream().anyMatch(f -> f.code().word().equals("layer-volume-impossible")));
     }
@@ -118,7 +119,7 @@ class LayerMapTest {
     void hydrideIsGoneAfterANegativeTest() {
         assertTrue(quenched("not done").containsKey("sodium borohydride"));
         assertFalse(quenched("negative").containsKey("sodium borohydride"));
-        assertTrue(quenched("negative").containsKey(Materials.QUENCHED));
+        assertTrue(quenched("negative").containsKey(IngredientAccount.QUENCHED));
     }
 
     @Test
@@ -152,7 +153,7 @@ class LayerMapTest {
         RunReview review = book.reviewOfRun();
         assertTrue(review.tally().waste().stream()
                 .anyMatch(w -> w.layer().equals("K1") && w.stream().equals("drying-agents-silica")));
-        assertEquals(List.of(), review.tally().evidence().missingLayers());
+        assertEquals(List.of(), review.tally().evidence().gaps().missingLayers());
         assertTrue(use(review.tally(), "methanol").inLayersGrams() <= 118.7);
     }
 
@@ -177,7 +178,7 @@ class LayerMapTest {
                 .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crop", "Net", "15.00", "Assay", "98")
                 .row("isolated", "Lot", "C2", "Product", "P", "Stage", "crop", "Net", "2.00", "Assay", "95");
         RunReview review = book.reviewOfRun();
-        assertEquals(List.of(), review.tally().evidence().missingLayers());
+        assertEquals(List.of(), review.tally().evidence().gaps().missingLayers());
         assertFalse(review.findings().stream().anyMatch(f -> f.code().word().equals("liquor-not-recorded")));
     }
 
@@ -242,7 +243,7 @@ class LayerMapTest {
                 .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "20", "Unit", "mg/mL");
         var advice = book.tally().evidence().reextractions();
         assertFalse(advice.isEmpty());
-        assertTrue(advice.stream().allMatch(r -> r.solvent().equals("ethyl acetate")));
+        assertTrue(advice.stream().allMatch(r -> r.extractant().solvent().equals("ethyl acetate")));
     }
 
     private static SmallBook reaction() {

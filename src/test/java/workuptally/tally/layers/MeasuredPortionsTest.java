@@ -117,7 +117,7 @@ class MeasuredPortionsTest {
         Ingredients three = Ingredients.of("sodium chloride", 90, 0)
                 .plus(Ingredients.of("toluene", 30, 35))
                 .plus(Ingredients.of("water", 20, 20))
-                .plus(Ingredients.of(Materials.REACTANTS, 0, 40));
+                .plus(Ingredients.of(IngredientAccount.REACTANTS, 0, 40));
         Ingredients more = layer("O1", 150.0, null).portions(200).of("O1", three);
         assertEquals(40, more.grams("toluene"), EPSILON);
         assertEquals(90, more.grams("sodium chloride"), EPSILON);
@@ -152,7 +152,7 @@ class MeasuredPortionsTest {
         // 6 of 120 mL
         assertEquals(4, byVolume.grams("toluene"), EPSILON);
         assertEquals(0, portions(200).aliquot("Q3", ESTIMATE).totalGrams(), EPSILON);
-        Ingredients volumeOnly = Ingredients.of(Materials.REACTANTS, 0, 40);
+        Ingredients volumeOnly = Ingredients.of(IngredientAccount.REACTANTS, 0, 40);
         assertEquals(
                 10,
                 layer("Q4", null, 10.0).portions(200).aliquot("Q4", volumeOnly).millilitres(),
@@ -210,7 +210,7 @@ class MeasuredPortionsTest {
 
     @Test
     void withoutAMassTheFirstUnweighedHasTheVolume() {
-        Ingredients volumeOnly = Ingredients.of(Materials.REACTANTS, 0, 40);
+        Ingredients volumeOnly = Ingredients.of(IngredientAccount.REACTANTS, 0, 40);
         Map<String, Ingredients> shared = layer("O1", 30.0, null).portions(0).shared(List.of("O1", "O9"), volumeOnly);
         assertEquals(0, shared.get("O1").millilitres(), EPSILON);
         assertEquals(40, shared.get("O9").millilitres(), EPSILON);

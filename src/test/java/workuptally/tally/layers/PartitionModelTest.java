@@ -90,6 +90,7 @@ class PartitionModelTest {
         for (int i = 0; i < headingsAndCells.length; i += 2) {
             book.but("products", headingsAndCells[i], headingsAndCells[i + 1]);
         }
-        return PartitionModel.of(book.run().products().get(0), "ethyl acetate", new Materials(SmallBook.substances()));
+        return PartitionModel.of(
+                book.run().products().get(0), "ethyl acetate", new IngredientAccount(SmallBook.substances()));
     }
 }

@@ -63,7 +63,7 @@ class PhaseSplitTest {
     private static PhaseSplit split(String organic, double organicMl, String solvent, double solventMl, double water) {
         Ingredients all = Ingredients.of(organic, 0.8 * organicMl, organicMl)
                 .plus(Ingredients.of(solvent, 0.8 * solventMl, solventMl))
-                .plus(Ingredients.of(Materials.WATER, water, water));
-        return new PhaseSplit(SmallBook.substances(), Materials.WATER::equals, all);
+                .plus(Ingredients.of(IngredientAccount.WATER, water, water));
+        return new PhaseSplit(SmallBook.substances(), IngredientAccount.WATER::equals, all);
     }
 }

@@ -16,7 +16,7 @@ import workuptally.tally.amounts.Ingredients;
  */
 class TwoPhasesTest {
     private static final Predicate<String> WITH_WATER =
-            Set.of(Materials.WATER, "sodium chloride", Materials.SALTS)::contains;
+            Set.of(IngredientAccount.WATER, "sodium chloride", IngredientAccount.SALTS)::contains;
 
     private static PhaseSplit split(Ingredients... parts) {
         Ingredients all = Ingredients.EMPTY;
@@ -97,13 +97,13 @@ class TwoPhasesTest {
 
     @Test
     void dissolvedSolidsGoWhereAnOrganicLiquidIs() {
-        Ingredients solids = of(Materials.SOLIDS, 0, 5);
+        Ingredients solids = of(IngredientAccount.SOLIDS, 0, 5);
         assertEquals(
                 5,
                 split(solids, of("toluene", 80, 92), of("water", 50, 50))
                         .organic()
                         .parts()
-                        .get(Materials.SOLIDS)
+                        .get(IngredientAccount.SOLIDS)
                         .millilitres(),
                 1e-9);
         assertEquals(
@@ -111,15 +111,15 @@ class TwoPhasesTest {
                 split(solids, of("water", 50, 50))
                         .aqueous()
                         .parts()
-                        .get(Materials.SOLIDS)
+                        .get(IngredientAccount.SOLIDS)
                         .millilitres(),
                 1e-9);
         assertEquals(
                 5,
-                split(solids, of(Materials.REACTANTS, 0, 8), of("water", 50, 50))
+                split(solids, of(IngredientAccount.REACTANTS, 0, 8), of("water", 50, 50))
                         .organic()
                         .parts()
-                        .get(Materials.SOLIDS)
+                        .get(IngredientAccount.SOLIDS)
                         .millilitres(),
                 1e-9);
     }
@@ -127,8 +127,11 @@ class TwoPhasesTest {
     @Test
     void anythingElseGoesByWhatItIs() {
         PhaseSplit split = split(
-                of(Materials.REACTANTS, 0, 8), of(Materials.SALTS, 0, 3), of("water", 50, 50), of("toluene", 80, 92));
-        assertEquals(8, split.organic().parts().get(Materials.REACTANTS).millilitres(), 1e-9);
-        assertEquals(3, split.aqueous().parts().get(Materials.SALTS).millilitres(), 1e-9);
+                of(IngredientAccount.REACTANTS, 0, 8),
+                of(IngredientAccount.SALTS, 0, 3),
+                of("water", 50, 50),
+                of("toluene", 80, 92));
+        assertEquals(8, split.organic().parts().get(IngredientAccount.REACTANTS).millilitres(), 1e-9);
+        assertEquals(3, split.aqueous().parts().get(IngredientAccount.SALTS).millilitres(), 1e-9);
     }
 }

@@ -38,7 +38,7 @@ public final class AliquotsTaken implements RunRule {
             String name = theory.product().name();
             double grams = tally.layers().stream()
                     .flatMap(l -> (l.aliquot() ? l.contents() : l.taken()).stream())
-                    .filter(c -> c.substance().equalsIgnoreCase(name))
+                    .filter(c -> c.isOf(name))
                     .flatMap(c -> c.massGrams().stream())
                     .mapToDouble(m -> m.value())
                     .sum();

@@ -1,8 +1,6 @@
 package workuptally.judgement.rules.balance;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
@@ -10,15 +8,13 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 
 /** A share of chromatographic area where an assay is asked for. */
 public final class AreaPercent implements RunRule {
-
-    private static final Pattern AREA = Pattern.compile("area ?-?(%|percent)|% ?area|\\ba%");
-
     @Override
     public List<FindingCode> codes() {
         return List.of(FindingCode.AREA_PERCENT);
@@ -30,7 +26,7 @@ public final class AreaPercent implements RunRule {
         for (Assay assay : tally.run().assays()) {
             boolean unit =
                     assay.unit().filter(u -> u == Assay.Unit.AREA_PERCENT).isPresent();
-            if (unit || isArea(assay.notes())) {
+            if (unit || assay.notes().say(Notes.Said.AREA_PERCENT)) {
                 findings.add(
                         FindingCode.AREA_PERCENT,
                         Severity.CHECK,
@@ -46,7 +42,7 @@ public final class AreaPercent implements RunRule {
             }
         }
         for (Lot lot : tally.run().lots()) {
-            if (lot.assayPercent().entered().isPresent() && isArea(lot.notes())) {
+            if (lot.assayPercent().entered().isPresent() && lot.notes().say(Notes.Said.AREA_PERCENT)) {
                 findings.add(
                         FindingCode.AREA_PERCENT,
                         Severity.CHECK,
@@ -59,9 +55,5 @@ public final class AreaPercent implements RunRule {
             }
         }
         return findings.list();
-    }
-
-    private static boolean isArea(String notes) {
-        return AREA.matcher(notes.toLowerCase(Locale.ROOT)).find();
     }
 }

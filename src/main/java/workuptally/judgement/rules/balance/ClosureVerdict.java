@@ -60,10 +60,15 @@ public final class ClosureVerdict implements RunRule {
                                     seen(closure),
                                     closure.because().isEmpty() ? Phrase.NONE : Phrase.of("; {}", closure.because())),
                             Phrase.of(
-                                    "U of {} at most, and an assay or bound for every layer and lot",
-                                    Figure.decimals(book.limits().value(Limit.CLOSURE_RESOLUTION), 0, "%")),
+                                    "{}an assay or bound for every layer and lot",
+                                    isTooWide(closure, book)
+                                            ? Phrase.of(
+                                                    "U of {} at most, and ",
+                                                    Figure.decimals(
+                                                            book.limits().value(Limit.CLOSURE_RESOLUTION), 0, "%"))
+                                            : Phrase.NONE),
                             SOURCE,
-                            next(closure));
+                            next(closure, isTooWide(closure, book)));
                 case CLOSES -> {
                     // Nothing to say: the figure stands in the balance.
                 }
@@ -77,17 +82,22 @@ public final class ClosureVerdict implements RunRule {
         return tally.closures().size() > 1
                 && tally.theory()
                         .filter(t -> !t.limiting().isEmpty()
-                                && t.limiting().stream()
-                                        .noneMatch(l -> l.material().equalsIgnoreCase(closure.skeleton())))
+                                && t.limiting().stream().noneMatch(l -> l.isOf(closure.skeleton())))
                         .isPresent();
     }
 
+    private static boolean isTooWide(Closure closure, Book book) {
+        return closure.expandedUncertaintyPercent() > book.limits().value(Limit.CLOSURE_RESOLUTION);
+    }
+
     /** What would settle it, the largest unknown first. */
-    private static Phrase next(Closure closure) {
+    private static Phrase next(Closure closure, boolean tooWide) {
         return closure.candidates().isEmpty()
                 ? Phrase.of("Measure again what U rests on most; explain shows its share.")
                 : Phrase.of(
-                        "In this order: {}. If U stays too wide, explain shows what it rests on.",
+                        tooWide
+                                ? "In this order: {}. If U stays too wide, explain shows what it rests on."
+                                : "In this order: {}.",
                         closure.candidates().stream()
                                 .map(Closure.Candidate::settledBy)
                                 .distinct()
@@ -99,7 +109,7 @@ public final class ClosureVerdict implements RunRule {
         double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
         Phrase most = closure.candidates().isEmpty()
                 ? Phrase.NONE
-                : Phrase.of("; it may be in {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
+                : Phrase.of("; look first at {}{}", closure.candidates().get(0).place(), withoutPlace(closure));
         findings.add(
                 FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
@@ -147,7 +157,7 @@ public final class ClosureVerdict implements RunRule {
 
     private static Place place(RunTally tally, Closure closure) {
         return tally.run().charges().stream()
-                .filter(c -> c.material().equalsIgnoreCase(closure.skeleton()))
+                .filter(c -> c.isOf(closure.skeleton()))
                 .map(Charge::row)
                 .map(r -> r.at("Material"))
                 .findFirst()

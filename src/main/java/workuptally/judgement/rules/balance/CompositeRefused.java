@@ -63,7 +63,7 @@ public final class CompositeRefused implements RunRule {
 
     private void gainsaid(FindingList findings, RunTally tally, CompositeSample sample) {
         tally.run().assays().stream()
-                .filter(a -> a.sample().equals(sample.name()) && a.substance().equalsIgnoreCase(sample.substance()))
+                .filter(a -> a.sample().equals(sample.name()) && a.isOf(sample.substance()))
                 .reduce((earlier, later) -> later)
                 .ifPresent(assay -> findings.add(
                         FindingCode.COMPOSITE_DISAGREES,

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.PhOfWash;
 import workuptally.judgement.rules.RunRule;
@@ -16,6 +15,7 @@ import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Product;
@@ -56,12 +56,14 @@ public final class IsolatedAsIon implements RunRule {
     private final Substances substances;
     private final Reference reference;
     private final PhOfWash washes;
+    private final ChargedIon charged;
 
     /** With the reference data in force. */
     public IsolatedAsIon(Substances substances) {
         this.substances = substances;
         this.reference = substances.reference();
         this.washes = new PhOfWash(substances);
+        this.charged = new ChargedIon(substances);
     }
 
     @Override
@@ -82,26 +84,26 @@ public final class IsolatedAsIon implements RunRule {
                     .filter(p -> !isShownAsSalt(run, p) && told.add(lot.label() + "|" + p.name()));
             for (Product.Character character :
                     product.map(IsolatedAsIon::characters).orElse(List.of())) {
-                leftAsIon(run, lot, product.get(), character == Product.Character.BASE)
-                        .ifPresent(step -> add(findings, lot, product.get(), character, step));
+                leftAsIon(tally, lot, product.get(), character == Product.Character.BASE)
+                        .ifPresent(left -> add(findings, lot, product.get(), character, left));
             }
         }
         return findings.list();
     }
 
-    private static void add(FindingList findings, Lot lot, Product product, Product.Character character, Step left) {
+    private static void add(FindingList findings, Lot lot, Product product, Product.Character character, Phrase left) {
         boolean acid = character == Product.Character.ACID;
-        boolean entered = product.character().isPresent();
+        boolean entered = product.partitioning().character().isPresent();
         findings.add(
                 FindingCode.ISOLATED_FORM_OPEN,
                 entered ? Severity.HOLD : Severity.CHECK,
                 lot.row().at("Product"),
                 Phrase.of(
-                        "lot {} of {} {} comes from what step {} left {}, and theory is of {}",
+                        "lot {} of {} {} comes from what {} left {}, and theory is of {}",
                         lot.label(),
                         entered ? Phrase.of("the {}", acid ? "acid" : "base") : Phrase.of("what may be"),
                         entered ? product.name() : Phrase.of("{} {}", acid ? "an acid," : "a base,", product.name()),
-                        left.number(),
+                        left,
                         acid ? "basic" : "acidic",
                         product.formula()),
                 Phrase.of("theory in the form that is isolated: free, or as its salt"),
@@ -117,8 +119,8 @@ public final class IsolatedAsIon implements RunRule {
 
     /** What a product is, or may be where nobody says so: what it can be by its formula. */
     private static List<Product.Character> characters(Product product) {
-        if (product.character().isPresent()) {
-            return product.character().filter(c -> c != Product.Character.NEUTRAL).stream()
+        if (product.partitioning().character().isPresent()) {
+            return product.partitioning().character().filter(c -> c != Product.Character.NEUTRAL).stream()
                     .toList();
         }
         Map<String, Double> atoms = elements(product.formula());
@@ -128,11 +130,14 @@ public final class IsolatedAsIon implements RunRule {
         return atoms.getOrDefault(OXYGEN, 0.0) >= OXYGENS_OF_AN_ACID ? List.of(Product.Character.ACID) : List.of();
     }
 
-    /** The step that last decided between free substance and ion on the way to a lot, where that makes an ion of it. */
-    private Optional<Step> leftAsIon(Run run, Lot lot, Product product, boolean base) {
+    /** What last decided between free substance and ion on the way to a lot, a step or the charges, where that makes an ion of it. */
+    private Optional<Phrase> leftAsIon(RunTally tally, Lot lot, Product product, boolean base) {
+        Run run = tally.run();
         Set<String> way = way(run, lot);
         Set<String> water = new LinkedHashSet<>();
-        Optional<Step> ion = Optional.empty();
+        Optional<Phrase> ion = product.partitioning().character().isPresent() && charged.leaves(tally, product, base)
+                ? Optional.of(Phrase.of("what was charged"))
+                : Optional.empty();
         for (Step step : run.orderedSteps()) {
             if (step.gives().stream().noneMatch(way::contains)) {
                 continue;
@@ -152,7 +157,8 @@ public final class IsolatedAsIon implements RunRule {
             boolean acidified = operation.filter(o -> o == Operation.ACIDIFY).isPresent()
                     || goesOn && brings(step, MaterialClass.ACID);
             boolean weak = !base
-                    && product.pKa()
+                    && product.partitioning()
+                            .pKa()
                             .entered()
                             .filter(p -> p.value() > substances.value(Threshold.WEAK_ACID_FROM))
                             .isPresent();
@@ -161,17 +167,34 @@ public final class IsolatedAsIon implements RunRule {
             Optional<Double> pH = step.pHAfter()
                     .entered()
                     .map(Entered::value)
+                    .or(() -> goesOn ? pHOfLiquor(run, step) : Optional.empty())
                     .or(() -> goesOn ? washes.pHOf(run, step.added().material()) : Optional.empty());
-            if (pH.isPresent() && product.pKa().entered().isPresent()) {
+            if (pH.isPresent() && product.partitioning().pKa().entered().isPresent()) {
                 boolean ionised = isIon(product, base, pH.get()) && (base || !isZwitterion(product, pH.get()));
-                ion = ionised && !besideWater ? Optional.of(step) : Optional.empty();
+                ion = ionised && !besideWater ? Optional.of(name(step)) : Optional.empty();
             } else if (acidified || basified) {
-                ion = acidified == base && acidified != basified ? Optional.of(step) : Optional.empty();
+                ion = acidified == base && acidified != basified ? Optional.of(name(step)) : Optional.empty();
             } else if (besideWater && !outOfWater) {
                 ion = Optional.empty();
             }
         }
         return ion;
+    }
+
+    private static Phrase name(Step step) {
+        return Phrase.of("step {}", step.number());
+    }
+
+    /** The pH that was read of the liquid from which a lot was filtered: that of the solution before. */
+    private static Optional<Double> pHOfLiquor(Run run, Step step) {
+        return step.gives().stream()
+                .flatMap(label -> run.layer(label).stream())
+                .filter(layer -> layer.phase()
+                        .filter(p -> p == Layer.Phase.AQUEOUS || p == Layer.Phase.MOTHER_LIQUOR)
+                        .isPresent())
+                .flatMap(layer -> layer.pH().entered().stream())
+                .map(Entered::value)
+                .findFirst();
     }
 
     /** Whether a step brings an acid that makes an ion of the base, or a base that does so with the acid. */
@@ -202,7 +225,7 @@ public final class IsolatedAsIon implements RunRule {
 
     private boolean isIon(Product product, boolean base, double pH) {
         double acid = AcidBase.ionisedAcidFraction(
-                product.pKa().entered().orElseThrow().value(), pH);
+                product.partitioning().pKa().entered().orElseThrow().value(), pH);
         double ionised = base ? 1 - acid : acid;
         return ionised > substances.value(Threshold.IONISED);
     }
@@ -224,10 +247,6 @@ public final class IsolatedAsIon implements RunRule {
     }
 
     private static Map<String, Double> elements(String formula) {
-        try {
-            return formula.isBlank() ? Map.of() : Formula.parse(formula).composition();
-        } catch (IllegalFormulaException e) {
-            return Map.of();
-        }
+        return Formula.in(formula).map(Formula::composition).orElse(Map.of());
     }
 }

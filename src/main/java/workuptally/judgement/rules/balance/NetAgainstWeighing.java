@@ -46,7 +46,10 @@ public final class NetAgainstWeighing implements RunRule {
                         findings,
                         uncertainty,
                         "lot " + lot.label(),
-                        List.of(lot.grossGrams(), lot.tareGrams(), lot.netGrams()),
+                        List.of(
+                                lot.weighing().grossGrams(),
+                                lot.weighing().tareGrams(),
+                                lot.weighing().netGrams()),
                         lot.row());
             }
         }

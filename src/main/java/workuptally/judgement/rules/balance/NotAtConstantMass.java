@@ -44,8 +44,8 @@ public final class NotAtConstantMass implements RunRule {
             if (!seen.add(lot.lot().label())) {
                 continue; // another product of the same weighing
             }
-            Optional<Entered> first = lot.lot().grossGrams().entered();
-            Optional<Entered> second = lot.lot().secondWeighingGrams().entered();
+            Optional<Entered> first = lot.lot().weighing().grossGrams().entered();
+            Optional<Entered> second = lot.lot().weighing().secondGrossGrams().entered();
             if (first.isPresent() && second.isPresent() && lot.netGrams().isPresent()) {
                 judge(findings, lot, second.get().value() - first.get().value(), second.get());
             }

@@ -24,6 +24,8 @@ import workuptally.tally.amounts.Substances;
  */
 public final class StatedYieldDiffers implements RunRule {
 
+    private static final double SLIP_AGREES = 0.05;
+
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -53,16 +55,30 @@ public final class StatedYieldDiffers implements RunRule {
                         Severity.CHECK,
                         stated.get().place(),
                         Phrase.of(
-                                "typed yield {} % where lot {} weighs {} of theory",
+                                "typed yield {} % where lot {} weighs {} of theory{}",
                                 stated.get().asTyped().replace("%", "").strip(),
                                 lot.lot().label(),
-                                Figure.decimals(overTheory.get().value(), 1, "%")),
+                                Figure.digits(overTheory.get().value(), 3, "%"),
+                                slip(stated.get().value(), overTheory.get().value())),
                         Phrase.of("the yield that mass, amounts and molar masses give"),
                         "m / m(theory)",
                         Phrase.of("Look which of weight, amount, molar mass and typed yield is wrong."));
             }
         }
         return findings.list();
+    }
+
+    /** A weight in another unit, or with its point one place off, would agree within a twentieth. */
+    private static Phrase slip(double stated, double own) {
+        for (double factor : new double[] {1000, 10}) {
+            if (Math.abs(own * factor / stated - 1) < SLIP_AGREES) {
+                return Phrase.of("; the weight × {} would fit", Figure.brief(factor, ""));
+            }
+            if (Math.abs(own / factor / stated - 1) < SLIP_AGREES) {
+                return Phrase.of("; the weight / {} would fit", Figure.brief(factor, ""));
+            }
+        }
+        return Phrase.NONE;
     }
 
     private boolean differs(Entered stated, MeasuredValue own) {
@@ -76,7 +92,7 @@ public final class StatedYieldDiffers implements RunRule {
     private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
         return tally.yields().stream()
                 .filter(y -> y.lots().contains(lot.lot().label())
-                        && lot.product().equalsIgnoreCase(y.product().name()))
+                        && lot.isOf(y.product().name()))
                 .map(ProductYield::percent)
                 .findFirst();
     }

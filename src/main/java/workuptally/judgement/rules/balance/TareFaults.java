@@ -69,7 +69,12 @@ public final class TareFaults implements RunRule {
                 continue; // another product of the same weighing
             }
             weighings.add(new Weighing(
-                    "lot " + lot.label(), lot.vessel(), lot.grossGrams(), lot.tareGrams(), lot.row(), true));
+                    "lot " + lot.label(),
+                    lot.vessel(),
+                    lot.weighing().grossGrams(),
+                    lot.weighing().tareGrams(),
+                    lot.row(),
+                    true));
         }
         for (Layer layer : tally.run().layers()) {
             weighings.add(new Weighing(
@@ -129,9 +134,8 @@ public final class TareFaults implements RunRule {
 
     private static Phrase percent(RunTally tally, LotTally lot, double pureGrams) {
         return tally.theory()
-                .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
-                        .findFirst())
+                .flatMap(t ->
+                        t.products().stream().filter(p -> p.isOf(lot.product())).findFirst())
                 .map(p -> Phrase.of(
                         " ({} of {})",
                         Figure.decimals(100 * pureGrams / p.massGrams().value(), 1, "%"),

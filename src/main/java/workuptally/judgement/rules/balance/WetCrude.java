@@ -2,7 +2,6 @@ package workuptally.judgement.rules.balance;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.judgement.rules.FindingList;
@@ -20,6 +19,7 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotMoleRatios;
@@ -61,6 +61,35 @@ public final class WetCrude implements RunRule {
         return findings.list();
     }
 
+    private static void aboveTheory(
+            FindingList findings,
+            LotTally lot,
+            Phrase seen,
+            double percent,
+            double factor,
+            Optional<MeasuredValue> corrected) {
+        findings.add(
+                FindingCode.CRUDE_ABOVE_THEORY,
+                Severity.CHECK,
+                lot.lot().row().at("Gross"),
+                Phrase.of(
+                        "{}{}",
+                        seen,
+                        corrected
+                                .map(c -> Phrase.of(
+                                        "; with its assay the yield is {}",
+                                        Figure.pair(c.value(), c.expandedUncertainty(factor), 1, "%")))
+                                .orElse(Phrase.of(
+                                        "; at least {} of it is not product",
+                                        Figure.decimals(100 - 10_000 / percent, 1, "%")))),
+                Phrase.of("100 % at most for dry product"),
+                "conservation of mass",
+                corrected.isPresent()
+                        ? Phrase.of("Report the assay-corrected yield; dry to constant mass before the final figure.")
+                        : Phrase.of(
+                                "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then."));
+    }
+
     private void judge(FindingList findings, RunTally tally, Book book, LotTally lot, MeasuredValue overTheory) {
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         double percent = overTheory.value();
@@ -73,30 +102,9 @@ public final class WetCrude implements RunRule {
                 Figure.decimals(percent, 1, "%"),
                 ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
-            if (corrected.isPresent() && isExplained(tally, book, lot)) {
-                return;
+            if (corrected.isEmpty() || !isExplained(tally, book, lot)) {
+                aboveTheory(findings, lot, seen, percent, factor, corrected);
             }
-            findings.add(
-                    FindingCode.CRUDE_ABOVE_THEORY,
-                    Severity.CHECK,
-                    lot.lot().row().at("Gross"),
-                    Phrase.of(
-                            "{}{}",
-                            seen,
-                            corrected
-                                    .map(c -> Phrase.of(
-                                            "; with its assay the yield is {}",
-                                            Figure.pair(c.value(), c.expandedUncertainty(factor), 1, "%")))
-                                    .orElse(Phrase.of(
-                                            "; at least {} of it is not product",
-                                            Figure.decimals(100 - 10_000 / percent, 1, "%")))),
-                    Phrase.of("100 % at most for dry product"),
-                    "conservation of mass",
-                    corrected.isPresent()
-                            ? Phrase.of(
-                                    "Report the assay-corrected yield; dry to constant mass before the final figure.")
-                            : Phrase.of(
-                                    "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then."));
         } else if (lot.productFraction().isEmpty() && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)) {
             findings.add(
                     FindingCode.CRUDE_WITHOUT_ASSAY,
@@ -140,7 +148,7 @@ public final class WetCrude implements RunRule {
         double sum = lot.productFraction().orElseThrow().value();
         double variance = Math.pow(lot.productFraction().orElseThrow().standardUncertainty(), 2);
         Set<String> counted = new HashSet<>();
-        counted.add(tally.run().countsAs(lot.product()).toLowerCase(Locale.ROOT));
+        counted.add(SubstanceName.key(tally.run().countsAs(lot.product())));
         for (Assay assay : tally.run().assays()) {
             Optional<Entered> result = assay.result()
                     .entered()
@@ -148,7 +156,7 @@ public final class WetCrude implements RunRule {
             if (assay.sample().equals(lot.lot().label())
                     && assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
                     && result.isPresent()
-                    && counted.add(tally.run().countsAs(assay.substance()).toLowerCase(Locale.ROOT))) {
+                    && counted.add(SubstanceName.key(tally.run().countsAs(assay.substance())))) {
                 double percent = assay.relativeStandardUncertaintyPercent()
                         .entered()
                         .map(Entered::value)

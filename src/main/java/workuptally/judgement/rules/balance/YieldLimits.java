@@ -14,7 +14,10 @@ import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 
-/** A yield above 100 % by more than U stops; a yield that is only an upper bound is a note. */
+/**
+ * A yield above 100 % by more than U stops, and so does the mass of a purified lot: whatever its assay, it is not all product. A yield that
+ * is only an upper bound is a note.
+ */
 public final class YieldLimits implements RunRule {
 
     @Override
@@ -35,7 +38,8 @@ public final class YieldLimits implements RunRule {
                     product.product().name(),
                     Figure.pair(percent, expanded, 1, "%"),
                     product.stage().name().toLowerCase(java.util.Locale.ROOT));
-            if (product.basis().isUpperBound()) {
+            boolean over = product.isAboveAll(factor) && tally.run().kind() != Run.Kind.RESOLUTION;
+            if (product.basis().isUpperBound() && !(over && product.stage() == ProductYield.Stage.PURIFIED)) {
                 findings.add(
                         FindingCode.YIELD_UPPER_BOUND,
                         Severity.NOTE,
@@ -47,7 +51,7 @@ public final class YieldLimits implements RunRule {
                         Phrase.of("an assay of lot {}", String.join(", ", product.lots())),
                         "Y = m·w / m(theory)",
                         Phrase.of("Assay the lot; until then it stays out of the means of the week."));
-            } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
+            } else if (over) {
                 findings.add(
                         FindingCode.YIELD_ABOVE_100,
                         Severity.STOP,
@@ -66,7 +70,8 @@ public final class YieldLimits implements RunRule {
         product.conversionAdjustedPercent()
                 .filter(adjusted -> adjusted.value() > 100)
                 .ifPresent(adjusted -> {
-                    boolean typed = tally.run().conversionPercent().entered().isPresent();
+                    boolean typed =
+                            tally.run().head().conversionPercent().entered().isPresent();
                     findings.add(
                             FindingCode.CONVERSION_BELOW_YIELD,
                             Severity.CHECK,

@@ -15,6 +15,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.tally.RunTally;
 
 /**
@@ -60,7 +61,7 @@ public final class ChargeTwice implements RunRule {
         Optional<Double> value = amount.value().entered().map(Entered::value);
         return value.filter(v -> v > 0)
                 .map(v -> new Weighed(
-                        charge.material().strip().toLowerCase(Locale.ROOT),
+                        SubstanceName.key(charge.material()),
                         charge.role(),
                         v,
                         amount.dimension(),

@@ -67,7 +67,9 @@ public final class FormContradictsName implements RunRule {
         }
         for (Lot lot : tally.run().lots()) {
             Optional<Product> product = tally.run().product(lot.product());
-            Optional<SaltForm> said = reference.saltForm(lot.label()).or(() -> reference.saltForm(lot.notes()));
+            Optional<SaltForm> said = reference
+                    .saltForm(lot.label())
+                    .or(() -> reference.saltForm(lot.notes().text()));
             if (product.isPresent()
                     && said.filter(f -> !SaidForm.isShownBy(f, product.get().formula()))
                             .isPresent()) {

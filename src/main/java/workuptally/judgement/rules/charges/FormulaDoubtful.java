@@ -2,7 +2,6 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
@@ -17,25 +16,14 @@ import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.Substances;
 
 /**
  * A formula that cannot be read, and one with more hydrogen than its other atoms can bind: {@code C13H120}, where a zero was typed for
  * oxygen. A molar mass beside it is used in its place, but then nothing checks that it is of the same form.
  */
 public final class FormulaDoubtful implements RunRule {
-    /** Words by which a cell is left open. */
-    private static final Pattern OPEN =
-            Pattern.compile("[^\\p{L}\\p{N}]*|n/?\\.?a\\.?|none|unknown|unbekannt|inconnu", Pattern.CASE_INSENSITIVE);
-
     /** Bonds of an atom to hydrogen at most, by far: 3 for nitrogen, ammonium and water of crystallisation included for the rest. */
     private static final int MOST_BONDS_OF_OTHERS = 3;
-
-    private final Substances substances;
-
-    public FormulaDoubtful(Substances substances) {
-        this.substances = substances;
-    }
 
     @Override
     public List<FindingCode> codes() {
@@ -55,11 +43,11 @@ public final class FormulaDoubtful implements RunRule {
     }
 
     private void judge(FindingList findings, String name, String formula, RowPlace row) {
-        if (OPEN.matcher(formula.strip()).matches()) {
+        if (formula.isBlank()) {
             return;
         }
         try {
-            Formula read = substances.formula(formula);
+            Formula read = Formula.parse(formula);
             double most = mostHydrogen(read.composition());
             if (read.count("H") > most) {
                 add(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -24,6 +23,7 @@ import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
+import workuptally.model.SubstanceName;
 import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
@@ -60,7 +60,7 @@ public final class MaterialUnlisted implements BookRule {
                         && !material.material().isAmbiguous();
                 if (material.isUnjudged() && !said && !nameless.contains(material.place())) {
                     met.computeIfAbsent(
-                                    material.written().toLowerCase(Locale.ROOT),
+                                    SubstanceName.key(material.written()),
                                     name -> new Met(
                                             material.written(), material.material(), material.place(), Subject.NONE))
                             .runs()
@@ -73,7 +73,7 @@ public final class MaterialUnlisted implements BookRule {
             for (Layer layer : run.layers()) {
                 for (String part : unread.of(layer)) {
                     met.computeIfAbsent(
-                                    part.toLowerCase(Locale.ROOT),
+                                    SubstanceName.key(part),
                                     name -> new Met(
                                             part,
                                             substances.material(part),
@@ -88,7 +88,7 @@ public final class MaterialUnlisted implements BookRule {
                 Material material = substances.material(transfer.material());
                 if (material.state() != State.LISTED) {
                     met.computeIfAbsent(
-                                    transfer.material().toLowerCase(Locale.ROOT),
+                                    SubstanceName.key(transfer.material()),
                                     name -> new Met(
                                             transfer.material(),
                                             material,

@@ -7,6 +7,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Notes;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -47,7 +48,7 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
         }
         for (Step step : tally.run().orderedSteps()) {
             if (substances.isRecovered(step.added().material(), "")
-                    && !step.notes().contains("%")) {
+                    && !step.notes().say(Notes.Said.PERCENT)) {
                 findings.add(
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,

@@ -12,7 +12,6 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.bench.Threshold;
-import workuptally.reference.solutions.Wash;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
@@ -38,7 +37,7 @@ public final class StrengthDiffers implements RunRule {
             Step.Addition added = step.added();
             OptionalDouble named = substances
                     .wash(added.material())
-                    .map(Wash::molarityMolesPerLitre)
+                    .map(w -> w.concentration().molarityMolesPerLitre())
                     .orElse(OptionalDouble.empty());
             if (named.isPresent() && named.getAsDouble() > 0) {
                 added.molarityMolesPerLitre()

@@ -17,7 +17,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.IngredientAccount;
 
 /** A proposal whose evidence is complete, of an aqueous layer with dissolved solvents: the label of the container must name them. */
 public final class ProposalLabel implements ProposalRule {
@@ -52,17 +52,15 @@ public final class ProposalLabel implements ProposalRule {
                             Severity.NOTE,
                             fit.addition().transfer().row().at("Layer"),
                             Phrase.of(
-                                    "{}; evidence complete ({}); with it the container would be {} full; dissolved in it: {}",
+                                    "{}; evidence complete ({}); with it the container would be {} full",
                                     ProposalWords.title(fit),
                                     ofLayers.stream()
                                             .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
                                             .collect(Phrase.joining("; ")),
-                                    Figure.decimals(full.getAsDouble(), 1, "%"),
-                                    dissolved),
+                                    Figure.decimals(full.getAsDouble(), 1, "%")),
                             Phrase.of("every component on the label by its full name, not 'aqueous' alone"),
                             FindingList.PRACTICE,
-                            Phrase.of(
-                                    "Should the responsible person decide for the transfer, add these to the label."));
+                            Phrase.of("Should the responsible person decide for it, add to the label: {}.", dissolved));
                 }
             }
         }
@@ -71,11 +69,11 @@ public final class ProposalLabel implements ProposalRule {
 
     private Phrase dissolved(ProposalFit fit) {
         double total = fit.addition().totalGrams();
-        boolean aqueous = fit.addition().grams().getOrDefault(Materials.WATER, 0.0) > total / 2;
+        boolean aqueous = fit.addition().grams().getOrDefault(IngredientAccount.WATER, 0.0) > total / 2;
         return fit.addition().grams().entrySet().stream()
                 .filter(e ->
                         aqueous && substances.material(e.getKey()).solvent().isPresent())
-                .filter(e -> !e.getKey().equals(Materials.WATER)
+                .filter(e -> !e.getKey().equals(IngredientAccount.WATER)
                         && 100 * e.getValue() / total >= substances.value(Threshold.LABEL_LEAST_SHARE))
                 .map(e -> Phrase.of("{} {}", e.getKey(), Figure.decimals(100 * e.getValue() / total, 1, "%")))
                 .collect(Phrase.joining(", "));

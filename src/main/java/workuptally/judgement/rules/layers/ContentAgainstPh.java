@@ -74,8 +74,7 @@ public final class ContentAgainstPh implements RunRule {
         for (String label : step.given().organic()) {
             Optional<Content> assayed = tally.layer(label)
                     .flatMap(layer -> layer.contents().stream()
-                            .filter(c -> c.kind() == Content.Kind.MEASURED
-                                    && c.substance().equalsIgnoreCase(product.name()))
+                            .filter(c -> c.kind() == Content.Kind.MEASURED && c.isOf(product.name()))
                             .findFirst());
             if (assayed.isPresent()) {
                 against(
@@ -153,7 +152,7 @@ public final class ContentAgainstPh implements RunRule {
         }
         Optional<Double> theory = tally.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(product.name()))
+                        .filter(p -> p.isOf(product.name()))
                         .findFirst())
                 .map(p -> p.massGrams().value());
         return theory.flatMap(grams -> new FoundDownstream(tally.run(), tally.layers(), tally.lots())
@@ -163,13 +162,15 @@ public final class ContentAgainstPh implements RunRule {
 
     /** True where so much of the neutral form goes into the solvent that the ion follows it: P times what is not ionised is 1 or more. */
     private static boolean staysOrganic(Product product, double pH) {
-        Optional<Double> ratio = product.partitionRatio()
+        Optional<Double> ratio = product.partitioning()
+                .partitionRatio()
                 .entered()
                 .map(Entered::value)
-                .or(() -> product.logP().entered().map(l -> Math.pow(10, l.value())));
+                .or(() -> product.partitioning().logP().entered().map(l -> Math.pow(10, l.value())));
         double acid = AcidBase.ionisedAcidFraction(pKa(product).value(), pH);
-        double neutral =
-                product.character().orElse(Product.Character.NEUTRAL) == Product.Character.ACID ? 1 - acid : acid;
+        double neutral = product.partitioning().character().orElse(Product.Character.NEUTRAL) == Product.Character.ACID
+                ? 1 - acid
+                : acid;
         return ratio.filter(p -> p * neutral >= 1).isPresent();
     }
 
@@ -203,13 +204,13 @@ public final class ContentAgainstPh implements RunRule {
     }
 
     private static Entered pKa(Product product) {
-        return product.pKa().entered().orElseThrow();
+        return product.partitioning().pKa().entered().orElseThrow();
     }
 
     private boolean isIon(Product product, double pH) {
-        Optional<Double> pKa = product.pKa().entered().map(Entered::value);
+        Optional<Double> pKa = product.partitioning().pKa().entered().map(Entered::value);
         return pKa.isPresent()
-                && switch (product.character().orElse(Product.Character.NEUTRAL)) {
+                && switch (product.partitioning().character().orElse(Product.Character.NEUTRAL)) {
                     case ACID -> AcidBase.ionisedAcidFraction(pKa.get(), pH) > substances.value(Threshold.IONISED);
                     case BASE -> 1 - AcidBase.ionisedAcidFraction(pKa.get(), pH) > substances.value(Threshold.IONISED);
                     case NEUTRAL -> false;

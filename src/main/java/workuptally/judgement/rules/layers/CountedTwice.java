@@ -2,9 +2,7 @@ package workuptally.judgement.rules.layers;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
@@ -13,9 +11,9 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
@@ -46,14 +44,14 @@ public final class CountedTwice implements RunRule {
         Map<String, Assay> first = new LinkedHashMap<>();
         for (Assay assay : tally.run().assays()) {
             if (assay.unit().filter(CountedTwice::isContent).isPresent()) {
-                String key = assay.sample() + "|" + assay.substance().toLowerCase(Locale.ROOT);
+                String key = assay.sample() + "|" + SubstanceName.key(assay.substance());
                 Assay before = first.putIfAbsent(key, assay);
                 if (before != null) {
                     twice(findings, tally, book, before, assay);
                 }
             }
         }
-        tally.run().lots().forEach(lot -> lot(findings, tally, lot));
+        new LotAssays(substances, tally, book).judge(findings);
         return findings.list();
     }
 
@@ -107,7 +105,7 @@ public final class CountedTwice implements RunRule {
     private static boolean isDisputed(RunTally tally, Assay assay) {
         boolean isOfLot = tally.lots().stream()
                 .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.product().equalsIgnoreCase(assay.substance())
+                        && l.isOf(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
         return isOfLot || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
@@ -117,7 +115,7 @@ public final class CountedTwice implements RunRule {
         return tally.layers().stream()
                 .filter(l -> l.label().equals(assay.sample()))
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance()) && c.rests() == rests);
+                .anyMatch(c -> c.isOf(assay.substance()) && c.rests() == rests);
     }
 
     private static boolean isContent(Assay.Unit unit) {
@@ -129,29 +127,5 @@ public final class CountedTwice implements RunRule {
                 "{} {}",
                 assay.result().entered().map(Entered::asTyped).orElse("no result"),
                 assay.unit().map(Assay.Unit::word).orElse(""));
-    }
-
-    private static void lot(FindingList findings, RunTally tally, Lot lot) {
-        Optional<Entered> typed = lot.assayPercent().entered();
-        Optional<Assay> row = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(lot.label())
-                        && a.substance().equalsIgnoreCase(lot.product())
-                        && a.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent())
-                .findFirst();
-        Optional<Entered> other = row.flatMap(a -> a.result().entered());
-        if (typed.isPresent()
-                && other.isPresent()
-                && typed.get().value() != other.get().value()) {
-            findings.add(
-                    FindingCode.LOT_ASSAY_DIFFERS,
-                    Severity.CHECK,
-                    typed.get().place(),
-                    Phrase.of(
-                            "lot {}: assay {} % in Isolated, {} % in Assays; the first is used",
-                            lot.label(), typed.get().asTyped(), other.get().asTyped()),
-                    Phrase.of("one assay of the lot"),
-                    FindingList.PRACTICE,
-                    Phrase.of("Keep the assay that the yield shall rest on and note the other."));
-        }
     }
 }

@@ -22,7 +22,7 @@ import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * A layer entered with less than half of the liquid of its phase that went into the contact: the row is of a sample or of one of several
+ * A layer entered with clearly less than the liquid of its phase that went into the contact: the row is of a sample or of one of several
  * vessels, and its evidence says nothing of the rest. Counted is only what belongs to one phase: the water, and solvents that do not mix
  * with it. Where liquid was distilled off before, or a step has no operation that is read, the volume that went in is not certain, and nothing is said.
  */
@@ -74,12 +74,13 @@ public final class LayerPartOnly implements RunRule {
             }
             found += of.getAsDouble();
         }
-        if (found >= substances.value(Threshold.LAYER_PART_LEAST) * millilitres) {
+        boolean part = found < substances.value(Threshold.LAYER_PART_LEAST) * millilitres;
+        if (!part && found >= substances.value(Threshold.LAYER_PART_USUAL) * millilitres) {
             return;
         }
         findings.add(
                 FindingCode.LAYER_PART_ONLY,
-                Severity.HOLD,
+                part ? Severity.HOLD : Severity.CHECK,
                 layers.get(0).entry().orElseThrow().row().at("Volume"),
                 Phrase.of(
                         "{}: {} of at least {} that went into step {}",
@@ -87,7 +88,7 @@ public final class LayerPartOnly implements RunRule {
                         Figure.decimals(found, 0, "mL"),
                         Figure.decimals(millilitres, 0, "mL"),
                         contact.number()),
-                Phrase.of("half of it at least"),
+                Phrase.of("{} of it at least", Figure.brief(100 * substances.value(Threshold.LAYER_PART_USUAL), "%")),
                 FindingList.PRACTICE,
                 Phrase.of("Read the volume again, or give what stands elsewhere a row of its own."));
     }

@@ -15,6 +15,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.model.Subject;
+import workuptally.model.SubstanceName;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
@@ -108,9 +109,7 @@ public final class LayersSwapped implements RunRule {
                 Phrase.of(
                         "layer {} is recorded as {}; {}",
                         identity.label(),
-                        layer.position()
-                                .map(p -> p.name().toLowerCase(java.util.Locale.ROOT))
-                                .orElse(""),
+                        layer.position().map(p -> SubstanceName.key(p.name())).orElse(""),
                         density(identity)),
                 Phrase.of("the denser layer below; {}", expected(identity)),
                 SOURCE,

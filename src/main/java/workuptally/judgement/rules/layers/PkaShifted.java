@@ -37,9 +37,9 @@ public final class PkaShifted implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         Optional<Product> ionised = tally.run().products().stream()
                 .filter(p -> p.wanted()
-                        && p.pKa().entered().isPresent()
-                        && (p.partitionRatio().entered().isPresent()
-                                || p.logP().entered().isPresent()))
+                        && p.partitioning().pKa().entered().isPresent()
+                        && (p.partitioning().partitionRatio().entered().isPresent()
+                                || p.partitioning().logP().entered().isPresent()))
                 .findFirst();
         if (ionised.isEmpty()) {
             return findings.list();
@@ -56,6 +56,7 @@ public final class PkaShifted implements RunRule {
                                 contact.step().number(),
                                 Figure.decimals(contact.alcoholInAqueousPercent(), 0, "%"),
                                 ionised.get()
+                                        .partitioning()
                                         .pKa()
                                         .entered()
                                         .map(Entered::asTyped)

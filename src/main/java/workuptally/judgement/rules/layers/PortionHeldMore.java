@@ -69,7 +69,7 @@ public final class PortionHeldMore implements RunRule {
 
     private static Optional<Content> own(LayerTally layer, Product product) {
         return layer.contents().stream()
-                .filter(c -> c.substance().equalsIgnoreCase(product.name())
+                .filter(c -> c.isOf(product.name())
                         && c.isOwnEvidence()
                         && c.massGrams().isPresent())
                 .findFirst();
@@ -113,7 +113,7 @@ public final class PortionHeldMore implements RunRule {
                 .mapToDouble(Contact::volumeMillilitres)
                 .max();
         Optional<Entered> strength = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(product.name()))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(product.name()))
                 .filter(a -> a.unit()
                         .filter(u -> u == Assay.Unit.MILLIGRAMS_PER_MILLILITRE)
                         .isPresent())
@@ -153,7 +153,7 @@ public final class PortionHeldMore implements RunRule {
 
     private static Place place(RunTally tally, LayerTally layer, Content held) {
         return tally.run().assays().stream()
-                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(held.substance()))
+                .filter(a -> a.sample().equals(layer.label()) && a.isOf(held.substance()))
                 .map(Assay::row)
                 .map(r -> r.at("Result"))
                 .findFirst()

@@ -48,7 +48,7 @@ public final class RoutesCompared implements RunRule {
         Route first = routes.get(0);
         double theory = tally.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(first.substance()))
+                .filter(p -> p.isOf(first.substance()))
                 .mapToDouble(p -> p.massGrams().value())
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);

@@ -24,7 +24,7 @@ public final class StepsDoNotFit implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (GraphFault fault : tally.evidence().graphFaults()) {
+        for (GraphFault fault : tally.evidence().gaps().graphFaults()) {
             boolean stops = fault.kind() == GraphFault.Kind.SAID_KEPT || fault.kind() == GraphFault.Kind.CYCLE;
             findings.add(
                     code(fault.kind()),

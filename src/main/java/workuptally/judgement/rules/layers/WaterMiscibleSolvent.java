@@ -54,8 +54,7 @@ public final class WaterMiscibleSolvent implements RunRule {
                                 .filter(Product::wanted)
                                 .allMatch(product -> tally.layer(label).stream()
                                         .flatMap(layer -> layer.contents().stream())
-                                        .anyMatch(c ->
-                                                c.substance().equalsIgnoreCase(product.name()) && c.isOwnEvidence())));
+                                        .anyMatch(c -> c.isOf(product.name()) && c.isOwnEvidence())));
     }
 
     private void judge(FindingList findings, ContactMixture contact) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import workuptally.judgement.rules.BookRule;
@@ -15,6 +14,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.RunTally;
@@ -58,7 +58,7 @@ public final class ConcentratedWithCare implements BookRule {
             for (Meeting meeting : tally.evidence().meetings().list()) {
                 if (isMeant(meeting) && !isTested(tally, meeting)) {
                     Met same = met.computeIfAbsent(
-                            meeting.with().get(0).toLowerCase(Locale.ROOT),
+                            SubstanceName.key(meeting.with().get(0)),
                             name -> new Met(new ArrayList<>(), new LinkedHashSet<>()));
                     same.meetings().add(meeting);
                     same.where()

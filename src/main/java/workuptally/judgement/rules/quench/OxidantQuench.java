@@ -119,7 +119,10 @@ public final class OxidantQuench implements RunRule {
                         .molarityMolesPerLitre()
                         .entered()
                         .map(Entered::value)
-                        .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
+                        .orElseGet(() -> wash.get()
+                                .concentration()
+                                .molarityMolesPerLitre()
+                                .orElse(0));
                 millimoles += molarity
                         * step.added().portionCount()
                         * step.added()

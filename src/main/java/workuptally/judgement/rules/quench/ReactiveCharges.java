@@ -3,7 +3,6 @@ package workuptally.judgement.rules.quench;
 import java.util.List;
 import workuptally.model.Charge;
 import workuptally.model.Run;
-import workuptally.reference.substances.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 
 /** Charges that a quench must have destroyed: oxidants, peroxides, halogens, hydrides. */
@@ -21,11 +20,7 @@ final class ReactiveCharges {
 
     private boolean isReactive(Charge charge) {
         return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part ->
-                        part.row().flatMap(row -> row.behaviour().quenchTest()).isPresent()
-                                && part.classes().stream()
-                                        .flatMap(c -> substances.classBehaviour(c).stream())
-                                        .anyMatch(ClassBehaviour::shownGoneByTest));
+                .anyMatch(substances::needsQuenchTest);
     }
 
     /** True for a run whose product is isolated and whose workup nobody entered, as in a list of yields: no layer of it can be held. */

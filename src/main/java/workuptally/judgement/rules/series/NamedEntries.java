@@ -138,11 +138,11 @@ final class NamedEntries {
         run.lots().stream()
                 .filter(l -> names(record, l.label()))
                 .forEach(l -> rows.addAll(List.of(
-                        Entry.of(l.grossGrams(), "gross"),
-                        Entry.of(l.tareGrams(), "tare"),
-                        Entry.of(l.netGrams(), "net", "mass"),
+                        Entry.of(l.weighing().grossGrams(), "gross"),
+                        Entry.of(l.weighing().tareGrams(), "tare"),
+                        Entry.of(l.weighing().netGrams(), "net", "mass"),
                         Entry.of(l.assayPercent(), "assay"),
-                        Entry.of(l.secondWeighingGrams(), "second weighing"),
+                        Entry.of(l.weighing().secondGrossGrams(), "second weighing"),
                         Entry.of(l.statedYieldPercent(), "yield"))));
         run.charges().stream().filter(c -> names(record, c.material())).forEach(c -> ofCharge(c, rows));
         run.products().stream().filter(p -> names(record, p.name())).forEach(p -> ofProduct(p, rows));
@@ -165,7 +165,7 @@ final class NamedEntries {
                         Entry.of(a.aliquotMillilitres(), "aliquot"),
                         Entry.of(a.residueMilligrams(), "residue"))));
         if (names(record, "conversion")) {
-            rows.add(Entry.of(run.conversionPercent(), "conversion"));
+            rows.add(Entry.of(run.head().conversionPercent(), "conversion"));
         }
     }
 
@@ -187,7 +187,7 @@ final class NamedEntries {
         rows.addAll(List.of(
                 Entry.of(product.molarMassGramsPerMole(), "molar mass"),
                 Entry.of(product.coefficient(), "coefficient"),
-                Entry.of(product.pKa(), "pka")));
+                Entry.of(product.partitioning().pKa(), "pka")));
     }
 
     private static boolean names(String record, String label) {

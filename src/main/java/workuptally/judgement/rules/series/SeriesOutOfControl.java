@@ -57,7 +57,7 @@ public final class SeriesOutOfControl implements BookRule {
                         "{} {} in series {}: {}",
                         result.product(),
                         Figure.decimals(result.yieldPercent(), 1, "%"),
-                        run.run().series(),
+                        run.run().head().series(),
                         String.join("; ", result.signals())),
                 Phrase.of(
                         "{} to {} (mean {} of {} earlier results)",

@@ -1,5 +1,6 @@
 package workuptally.report.view.firstpage;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.view.lines.ProposalLine;
 
@@ -16,6 +19,11 @@ import workuptally.report.view.lines.ProposalLine;
 final class ContainerActions {
     /** Characters for transfers of one kind. */
     private static final int MOST_OF_IDS = 24;
+
+    private static final Map<FindingCode, String> BECAUSE = Map.of(
+            FindingCode.PROPOSAL_WRONG_STREAM, "another stream",
+            FindingCode.CONTAINER_OVERFULL, "too full",
+            FindingCode.CONTAINER_UNKNOWN, "no such container");
 
     private final Review review;
 
@@ -29,15 +37,17 @@ final class ContainerActions {
         Set<String> held = new LinkedHashSet<>();
         sort(stopped, held);
         List<ContainerReview> due = due();
-        String transfers = transfers(stopped, held);
-        String together = transfers + "; have " + listed(due, false) + " collected today";
         Severity gravest = stopped.isEmpty() ? Severity.HOLD : Severity.STOP;
-        if (!transfers.isEmpty() && !due.isEmpty() && together.length() <= UrgentAction.MOST_CHARACTERS) {
-            add(all, stopped.isEmpty() ? 1 : 0, gravest, "waste", together);
+        int rank = rank(stopped);
+        String dueToday = "; " + listed(due, false) + " due today";
+        String together = transfers(stopped, held, UrgentAction.MOST_CHARACTERS - dueToday.length()) + dueToday;
+        if (stopped.size() + held.size() > 0 && !due.isEmpty() && together.length() <= UrgentAction.MOST_CHARACTERS) {
+            add(all, rank, gravest, "waste", together);
             return;
         }
+        String transfers = transfers(stopped, held, UrgentAction.MOST_CHARACTERS);
         if (!transfers.isEmpty()) {
-            add(all, stopped.isEmpty() ? 1 : 0, gravest, "transfers", transfers);
+            add(all, rank, gravest, "transfers", transfers);
         }
         if (!due.isEmpty()) {
             // the last working day is the only one on which something can be done about them
@@ -70,13 +80,60 @@ final class ContainerActions {
         order.stream().filter(t -> holds.contains(t) && !stops.contains(t)).forEach(held::add);
     }
 
-    private String transfers(Set<String> stopped, Set<String> held) {
-        String of = " of the " + ProposalLine.of(review).size() + " transfers";
+    /** Deadly where a pair can kill, harm where it can hurt; another stream or a full container is asked about beside them. */
+    private int rank(Set<String> stopped) {
+        List<ProposalFit.Clash> clashes =
+                stopped.stream().flatMap(t -> clashes(t).stream()).toList();
+        return clashes.stream().anyMatch(ProposalFit.Clash::isCritical)
+                ? RankedAction.DEADLY
+                : clashes.isEmpty() ? 1 : 0;
+    }
+
+    /** What a proposal would bring together, the gravest first. */
+    private List<ProposalFit.Clash> clashes(String transfer) {
+        return review.containers().stream()
+                .flatMap(c -> c.proposals().stream())
+                .filter(fit -> fit.addition().transfer().id().equals(transfer))
+                .flatMap(fit -> fit.clashes().stream())
+                .filter(clash -> clash.isHazardous() && clash.shownPresent())
+                .sorted(Comparator.comparing(ProposalFit.Clash::isCritical).reversed())
+                .toList();
+    }
+
+    /** Why a transfer is not to be made, in a word or two. */
+    private String because(String transfer) {
+        return clashes(transfer).stream()
+                .map(ProposalFit.Clash::dangerInAWord)
+                .findFirst()
+                .orElseGet(() -> review.findings().stream()
+                        .filter(f -> f.subject().transfer().equals(transfer) && f.severity() == Severity.STOP)
+                        .map(f -> BECAUSE.getOrDefault(f.code(), f.code().inWords()))
+                        .findFirst()
+                        .orElse(""));
+    }
+
+    private String transfers(Set<String> stopped, Set<String> held, int most) {
         if (stopped.isEmpty()) {
-            return held.isEmpty() ? "" : "Keep back " + ids(held, "transfers ", of);
+            return held.isEmpty() ? "" : "Keep back " + ids(held, held.size() == 1 ? "transfer " : "transfers ", all());
         }
-        String none = "Do not make " + ids(stopped, "transfers ", of);
-        return held.isEmpty() ? none : none + "; keep back " + ids(held, "", " others");
+        String keep = held.isEmpty() ? "" : "; keep back " + ids(held, "", " others");
+        List<String> reasons = stopped.stream()
+                .sorted(Comparator.comparing(t -> clashes(t).stream().noneMatch(ProposalFit.Clash::isCritical)))
+                .map(t -> t + " (" + because(t) + ")")
+                .toList();
+        String each = "Do not make " + String.join(", ", reasons);
+        if (each.length() + keep.length() <= most) {
+            return each + keep;
+        }
+        String few = held.isEmpty() ? "" : "; keep back " + held.size();
+        if (each.length() + few.length() <= most) {
+            return each + few;
+        }
+        return "Do not make " + ids(stopped, "", all()) + " (first " + reasons.get(0) + ")" + few;
+    }
+
+    private String all() {
+        return " of the " + ProposalLine.of(review).size() + " transfers";
     }
 
     /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */

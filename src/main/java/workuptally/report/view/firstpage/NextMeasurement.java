@@ -30,6 +30,9 @@ import workuptally.tally.balance.Closure;
 public record NextMeasurement(String run, String test, String settles, double layersPerCost, double grams) {
     private static final String SPACE = "\u00A0";
 
+    /** A test that can find less than this share of what is missing settles nothing. */
+    private static final double WORTH_A_TEST = 0.5;
+
     /** How many are left when the first so many are shown, in words; empty where none is. */
     public static Optional<String> left(List<NextMeasurement> all, int shown) {
         return all.size() <= shown
@@ -155,21 +158,33 @@ public record NextMeasurement(String run, String test, String settles, double la
                 .map(label -> "layer " + label)
                 .collect(Collectors.toSet());
         for (Closure closure : run.tally().closures()) {
+            double missing = closure.unaccountedGrams();
             for (Closure.Candidate candidate : closure.candidates()) {
-                if (!tested.contains(candidate.place()) && told.add(candidate.settledBy())) {
-                    boolean workup = candidate.place().equals(Closure.workupOf(run.id()));
+                boolean workup = candidate.place().equals(Closure.workupOf(run.id()));
+                boolean settles = missing > 0
+                        && closure.verdict() != Closure.Verdict.CLOSES
+                        && candidate.settlesGrams() >= WORTH_A_TEST * missing;
+                if ((workup || settles) && !tested.contains(candidate.place()) && told.add(candidate.settledBy())) {
                     (workup ? unrecorded : all)
                             .add(new NextMeasurement(
                                     run.id(),
                                     candidate.settledBy(),
-                                    numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE
-                                            + "g is unaccounted; "
-                                            + candidate.place() + " may hold up to "
-                                            + numbers.most(candidate.highGrams()) + SPACE + "g",
+                                    settles(closure, candidate, numbers),
                                     0,
-                                    candidate.highGrams()));
+                                    Math.min(candidate.settlesGrams(), Math.max(0, missing))));
                 }
             }
         }
+    }
+
+    /** How much is missing, as which product, and how much of it the test can find. */
+    private static String settles(Closure closure, Closure.Candidate candidate, ReadableNumbers numbers) {
+        double missing = closure.unaccountedGrams();
+        return numbers.significant(Math.abs(missing), 2) + SPACE + "g " + closure.unaccountedAs()
+                + " is missing: perhaps "
+                + candidate.place()
+                + (candidate.settlesGrams() >= missing
+                        ? ""
+                        : ", up to " + numbers.most(candidate.settlesGrams()) + SPACE + "g of it");
     }
 }

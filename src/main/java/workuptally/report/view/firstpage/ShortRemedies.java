@@ -45,6 +45,7 @@ final class ShortRemedies {
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),
+            Map.entry(FindingCode.NEUTRALISATION_SHORT, "Settle whether the product was set free at all: %s"),
             Map.entry(FindingCode.ISOLATED_FORM_OPEN, "Settle whether the free substance or its salt was weighed: %s"),
             Map.entry(FindingCode.LAYER_PART_ONLY, "Enter the rest of the layer, or its whole volume: %s"),
             Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
@@ -54,6 +55,7 @@ final class ShortRemedies {
                     FindingCode.LAYER_LEFT_EARLY,
                     "Left before its evidence: leave its container as it is, look for a sample: %s"),
             Map.entry(FindingCode.COMPOSITION_CONTRADICTED, "Correct the composition, it leaves out what went in: %s"),
+            Map.entry(FindingCode.NOTE_AGAINST_FIGURE, "A note speaks against the figure: settle which one holds: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
     /** What to do about entries that were not read, or that contradict each other. */

@@ -3,6 +3,7 @@ package workuptally.report.view.firstpage;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import workuptally.judgement.GraveChecks;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
@@ -36,18 +37,29 @@ public record TopFigure(String label, String value, String detail) {
         long runs = review.runs().stream().filter(TopFigure::hasStopOrHold).count();
         long stops = count(review, Severity.STOP);
         long holds = count(review, Severity.HOLD);
-        StringJoiner detail = new StringJoiner(", ");
-        detail.add(Words.count(stops, "stop"));
-        detail.add(Words.count(holds, "hold"));
         long due = review.containers().stream()
                 .flatMap(c -> c.tally().age().stream())
                 .filter(age -> age.overdue() || age.dueNow())
                 .count();
+        int grave = GraveChecks.of(review).size();
+        String checks = grave > 0
+                ? Words.count(grave, "grave check")
+                : Words.count(count(review, Severity.CHECK), "check") + " before reporting";
         if (stops + holds == 0) {
             return new TopFigure(
                     "Needs you today",
-                    due == 0 ? "nothing" : Words.count(due, "container"),
-                    due == 0 ? "no stop and no hold" : "due today or overdue; no stop and no hold");
+                    due > 0
+                            ? Words.count(due, "container")
+                            : grave > 0 ? Words.count(grave, "check") : "nothing urgent",
+                    (due > 0 ? "due today or overdue; " : "")
+                            + "no stop, no hold; "
+                            + (due == 0 && grave > 0 ? "to settle before reporting" : checks));
+        }
+        StringJoiner detail = new StringJoiner(", ");
+        detail.add(Words.count(stops, "stop"));
+        detail.add(Words.count(holds, "hold"));
+        if (grave > 0) {
+            detail.add(checks);
         }
         return new TopFigure(
                 "Needs you today",
@@ -107,7 +119,7 @@ public record TopFigure(String label, String value, String detail) {
         if (all == 0) {
             return new TopFigure("Product recovered", NONE, "no theory could be computed");
         }
-        String inLayers = inLayers(kept, notAssayed, numbers);
+        String inLayers = review.recordsWorkup() ? inLayers(kept, notAssayed, numbers) : "layers not recorded";
         if (theory == 0) {
             return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
@@ -165,9 +177,11 @@ public record TopFigure(String label, String value, String detail) {
                 "Solvent in",
                 (period.isSolventLeast() ? "≥\u00A0" : "") + numbers.significant(period.solventInLitres(), 3)
                         + "\u00A0L",
-                numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
-                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
-                        + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")
+                (review.recordsWorkup()
+                                ? numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates
+                                        + ", " + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
+                                        + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")
+                                : "what became of it is not recorded")
                         + inPurifications(period, numbers)
                         + forWaste(period, numbers));
     }

@@ -2,10 +2,13 @@ package workuptally.report.view.firstpage;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.RunNames;
+import workuptally.report.view.wording.Words;
 
 /**
  * Something that a person has to do, in one line.
@@ -28,12 +31,32 @@ public record UrgentAction(
 
     /**
      * What to do first, by harm and then by the product at stake; like findings are one line. No stop is left out: each stands with its
-     * run.
+     * run. Behind them stand the gravest checks, up to three where there is room, and on one line more where there is none.
      *
      * @param most number of lines, at least 3; holds that find no room share the last one
      */
     public static List<UrgentAction> of(Review review, ReadableNumbers numbers, int most) {
         List<String> order = review.runs().stream().map(RunReview::id).toList();
-        return new FewActions(order).of(new UrgentActions(review, numbers).ranked(), most);
+        List<UrgentAction> urgent = new FewActions(order).of(new UrgentActionRanking(review, numbers).ranked(), most);
+        return Stream.concat(
+                        urgent.stream(),
+                        new ChecksToSettle(review, numbers).lines(Math.max(1, most - urgent.size())).stream())
+                .toList();
+    }
+
+    /** What is said where nothing has to be done first; checks that are left for later are counted, with their runs. */
+    public static String nothingFirst(Review review) {
+        List<String> runs = review.runs().stream()
+                .filter(run -> run.has(Severity.CHECK))
+                .map(RunReview::id)
+                .toList();
+        long checks = review.findings().stream()
+                .filter(f -> f.severity() == Severity.CHECK)
+                .count();
+        return "No stop and no hold"
+                + (checks == 0 ? "." : "; before reporting " + Words.count(checks, "check"))
+                + (checks == 0
+                        ? ""
+                        : runs.isEmpty() ? " of the book." : " of " + RunNames.listed(runs, MOST_CHARACTERS) + ".");
     }
 }

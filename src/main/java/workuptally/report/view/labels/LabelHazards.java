@@ -8,12 +8,13 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Layer;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /** The line of hazards of a label. It is never blank: where no statement holds, it says whether one was looked for. */
@@ -53,7 +54,9 @@ final class LabelHazards {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         List<String> names = new ArrayList<>();
         grams.forEach((name, mass) -> {
-            boolean ours = name.equals(LayerFlow.UNSTATED) || name.equals(Materials.REACTANTS);
+            boolean ours = name.equals(LayerFlow.UNSTATED)
+                    || name.equals(IngredientAccount.REACTANTS)
+                    || SubstanceName.same(name, IngredientAccount.WATER);
             if (100 * mass >= NAMED_FROM_PERCENT * total && !ours && !isOwn(run, name) && !isHeld(run, name)) {
                 names.add(name);
             }
@@ -66,7 +69,7 @@ final class LabelHazards {
      * not boil over is not in it.
      */
     static Map<String, String> mayBe(RunReview run, String label, Map<String, Double> grams) {
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         boolean distilled = run.tally()
                 .layer(label)
                 .flatMap(LayerTally::phase)
@@ -110,6 +113,29 @@ final class LabelHazards {
         return salts;
     }
 
+    /**
+     * Oxidants and hydrides that no test has shown gone and no make-up of the portion names. How much is left, nobody measured: at most all
+     * of it.
+     */
+    static List<Present> notShownGone(RunReview run, String label, Map<String, Double> grams) {
+        return run.tally().evidence().meetings().in(label).stream()
+                .filter(present -> present.share() == Present.Share.MAIN && !present.persists())
+                .filter(present -> run.materials().stream()
+                        .anyMatch(m -> m.tested() && m.written().equals(present.name())))
+                .filter(present -> grams.keySet().stream().noneMatch(present::isNamed))
+                .toList();
+    }
+
+    /** Most of a material in a portion, mass %: all that was charged of it; 100 where that is not known. */
+    private static double mostPercent(RunReview run, Present present, double totalGrams) {
+        return run.tally().amounts().stream()
+                .filter(a -> a.charge().material().equals(present.name()))
+                .flatMap(a -> a.massGrams().stream())
+                .mapToDouble(mass -> totalGrams > 0 ? Math.min(100, 100 * mass.value() / totalGrams) : 100)
+                .findFirst()
+                .orElse(100);
+    }
+
     private static boolean isFirstWater(RunReview run, String label) {
         return run.tally().run().orderedSteps().stream()
                 .filter(step -> !step.given().aqueous().isEmpty())
@@ -129,6 +155,9 @@ final class LabelHazards {
         run.hazards().stream().filter(n -> n.isOfPortion(label)).forEach(notes::add);
         Map<String, Double> percents = new LinkedHashMap<>();
         saltsOfFirstWater(run, label, grams).forEach((salt, percent) -> percents.put(salt.mainName(), percent));
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        notShownGone(run, label, grams)
+                .forEach(present -> percents.merge(present.listedName(), mostPercent(run, present, total), Math::max));
         MixtureStatements.upTo(percents, run.hazards()).ifPresent(notes::add);
         return notes;
     }
@@ -141,12 +170,11 @@ final class LabelHazards {
 
     private static boolean isOwn(RunReview run, String name) {
         return run.tally().run().product(name).isPresent()
-                || run.materials().stream().anyMatch(m -> m.own() && m.written().equalsIgnoreCase(name));
+                || run.materials().stream().anyMatch(m -> m.own() && SubstanceName.same(m.written(), name));
     }
 
     private static boolean isHeld(RunReview run, String name) {
-        return run.hazards().stream()
-                        .anyMatch(n -> n.ofMaterial() && n.subject().equalsIgnoreCase(name))
+        return run.hazards().stream().anyMatch(n -> n.ofMaterial() && SubstanceName.same(n.subject(), name))
                 || run.materials().stream().anyMatch(m -> m.isHeld(name));
     }
 }

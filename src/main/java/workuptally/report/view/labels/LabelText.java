@@ -16,18 +16,20 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Container;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.IngredientAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /**
@@ -75,6 +77,9 @@ public record LabelText(String name, String contents, String hazards, String def
         List<HazardNote> ofPortion = LabelHazards.ofPortion(run, layer.label(), grams);
         StringJoiner contents = new StringJoiner("; ");
         openStops(run, layer.label()).forEach(contents::add);
+        if (layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isEmpty() && isQuenchOpen(run)) {
+            contents.add("QUENCH NOT SHOWN");
+        }
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
         boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
         if (solid) {
@@ -88,7 +93,7 @@ public record LabelText(String name, String contents, String hazards, String def
                             ? "contents: " + TO_FILL + TO_FILL
                             : parts(grams, numbers));
         }
-        Set<String> mayHold = mayHold(run, layer.label(), grams);
+        Set<String> mayHold = mayHold(run, layer.label(), grams, contents.toString());
         if (!mayHold.isEmpty()) {
             contents.add("may hold " + String.join(", ", mayHold));
         }
@@ -106,7 +111,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(l -> l.custody().madeOn())
-                                .or(() -> run.tally().run().date())
+                                .or(() -> run.tally().run().head().date())
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
                         + "    pH: "
@@ -114,9 +119,9 @@ public record LabelText(String name, String contents, String hazards, String def
                                 .map(e -> numbers.inWords(e.asTyped()))
                                 .orElse("______"),
                 "Owner: "
-                        + (run.tally().run().chemist().isBlank()
+                        + (run.tally().run().head().chemist().isBlank()
                                 ? TO_FILL
-                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+                                : run.tally().run().head().chemist()) + "    Phone: " + TO_FILL);
     }
 
     /** What a label must not hide: that a stop is open about the very layer, such as which phase it is. */
@@ -130,8 +135,16 @@ public record LabelText(String name, String contents, String hazards, String def
                 .toList();
     }
 
+    /** True where no test shows yet that what was to be destroyed is gone: it may be in any layer but what boiled over. */
+    private static boolean isQuenchOpen(RunReview run) {
+        return run.findings().stream()
+                .anyMatch(f -> f.code() == FindingCode.QUENCH_NOT_SHOWN
+                        || f.code() == FindingCode.QUENCH_NOT_ENTERED
+                        || f.code() == FindingCode.QUENCH_TEST_POSITIVE);
+    }
+
     /** Products, and what follows the layers until it is destroyed; without what the make-up names. */
-    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
+    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams, String said) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
@@ -143,6 +156,9 @@ public record LabelText(String name, String contents, String hazards, String def
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
+        LabelHazards.notShownGone(run, label, grams).stream()
+                .filter(present -> !said.contains(present.name()))
+                .forEach(present -> names.add(present.dissolvedName() + " (not shown gone)"));
         if (LabelHazards.holdsMagnesiumSalts(run, label)) {
             names.add("magnesium salts");
         }
@@ -159,11 +175,11 @@ public record LabelText(String name, String contents, String hazards, String def
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
     private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
         Map<String, Double> now = new LinkedHashMap<>();
-        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()
-                            .filter(m -> m.written().equalsIgnoreCase(name))
+                            .filter(m -> SubstanceName.same(m.written(), name))
                             .anyMatch(m -> m.isDestroyedByWater());
             now.put(gone ? "what water left of " + name : name, mass);
         });

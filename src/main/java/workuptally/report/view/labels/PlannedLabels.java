@@ -12,7 +12,7 @@ import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.bench.Plan;
-import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.IngredientAccount;
 
 /** The words of a label for each portion that a planned run will give: what to expect in it, hazards, lines to fill in. */
 public final class PlannedLabels {
@@ -49,7 +49,7 @@ public final class PlannedLabels {
                     + layer.step().number() + (expected.isEmpty() ? "" : ", of " + String.join(", ", expected))
                     + (named.isEmpty() ? "" : "; may hold " + named);
         }
-        boolean reactants = !named.isEmpty() && expected.remove(Materials.REACTANTS);
+        boolean reactants = !named.isEmpty() && expected.remove(IngredientAccount.REACTANTS);
         return "expected: " + String.join(", ", expected)
                 + (named.isEmpty() ? "" : (reactants ? "; reactants and products: " : "; may hold ") + named);
     }

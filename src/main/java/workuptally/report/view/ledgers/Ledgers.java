@@ -71,7 +71,7 @@ public final class Ledgers {
     private List<Cell> head(RunReview run) {
         return new ArrayList<>(List.of(
                 Cell.of(review.book().name()),
-                Cell.of(run.tally().run().date().map(LocalDate::toString).orElse("")),
+                Cell.of(run.tally().run().head().date().map(LocalDate::toString).orElse("")),
                 Cell.of(run.id())));
     }
 
@@ -190,7 +190,7 @@ public final class Ledgers {
         double alone = run.tally().layers().stream()
                 .filter(l -> sample.labels().contains(l.label()))
                 .flatMap(l -> l.contents().stream())
-                .filter(c -> c.substance().equalsIgnoreCase(sample.substance()))
+                .filter(c -> c.isOf(sample.substance()))
                 .flatMap(c -> c.massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

@@ -182,8 +182,7 @@ public record Recovery(
 
     private static boolean isRead(LayerTally layer, Product product) {
         return layer.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
-                        && (c.massGrams().isPresent() || c.isOwnEvidence()));
+                .anyMatch(c -> c.isOf(product.name()) && (c.massGrams().isPresent() || c.isOwnEvidence()));
     }
 
     /** True where nobody looked for product in the kept layers, so that what they hold is not known. */

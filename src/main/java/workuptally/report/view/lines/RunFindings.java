@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.report.view.wording.Subjects;
+import workuptally.report.view.wording.SubjectNames;
 import workuptally.report.view.wording.Wording;
 import workuptally.report.view.wording.Words;
 
@@ -102,7 +102,7 @@ public record RunFindings(
     }
 
     private static String about(List<Finding> findings) {
-        List<String> subjects = Subjects.of(findings);
+        List<String> subjects = SubjectNames.of(findings);
         return subjects.isEmpty()
                 ? findings.stream().map(f -> f.place().inWords()).distinct().collect(Collectors.joining(", "))
                 : String.join(", ", subjects);

@@ -13,10 +13,10 @@ import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.LiveEntries;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.report.view.wording.Words;
 import workuptally.tally.amounts.ChargeAmount;
@@ -82,10 +82,10 @@ public final class AmountsSection {
                         Cell.of(charge.material()),
                         Cell.of(charge.role().map(Words::of).orElse("")),
                         entered(charge.coefficient()),
-                        Figures.cell(amount.massGrams(), k, mass(amount)),
+                        ShownFigures.cell(amount.massGrams(), k, mass(amount)),
                         content(amount),
                         molarMass(amount),
-                        Figures.cell(amount.amountMillimoles(), k, millimoles(amount)),
+                        ShownFigures.cell(amount.amountMillimoles(), k, millimoles(amount)),
                         asTyped(amount)),
                 Optional.empty());
     }

@@ -84,6 +84,7 @@ public final class ClassSection {
         List<RunReview> runs = review.runs().stream()
                 .filter(r -> r.tally()
                         .run()
+                        .head()
                         .series()
                         .strip()
                         .equalsIgnoreCase(series.series().strip()))

@@ -11,9 +11,9 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Limit;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -53,7 +53,7 @@ public final class ClosuresSection {
         return TableView.of(
                 TITLE,
                 "Units of the named partner found, over units charged. "
-                        + Figures.coverage(review.period().coverageFactor())
+                        + ShownFigures.coverage(review.period().coverageFactor())
                         + "\nA closure that cannot decide says so; bounds and estimates are named as such in the layer balance; the places with their grams stand in their own table.",
                 List.of(
                         Column.text("Run", 14),
@@ -80,22 +80,24 @@ public final class ClosuresSection {
                 List.of(
                         Cell.of(run.id()),
                         Cell.of(closure.skeleton()),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 Optional.of(closure.chargedMillimoles()),
                                 closure.coverageFactor(),
                                 charged(run, amounts, closure)),
-                        Figures.cell(share(run, closure, true), expanded, live(run, lots, layers, closure, true)),
-                        Figures.cell(share(run, closure, false), expanded, live(run, lots, layers, closure, false)),
-                        Figures.cell(
+                        ShownFigures.cell(share(run, closure, true), expanded, live(run, lots, layers, closure, true)),
+                        ShownFigures.cell(
+                                share(run, closure, false), expanded, live(run, lots, layers, closure, false)),
+                        ShownFigures.cell(
                                 closure.unaccountedPercent(),
                                 expanded,
                                 Optional.of(Live.minus(new Live.Fixed(100), new Live.InRow(CLOSURE)))),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 closure.percent().value(),
                                 expanded,
                                 Optional.of(
                                         Live.sum(List.of(new Live.InRow("Isolated"), new Live.InRow("In layers"))))),
-                        Figures.uncertaintyCell(expanded, k, closure.percent().value(), CLOSURE),
+                        ShownFigures.uncertaintyCell(
+                                expanded, k, closure.percent().value(), CLOSURE),
                         Cell.of(closure.verdict().word()),
                         Double.isFinite(closure.z()) ? Cell.of(closure.z(), Z) : new Cell.Missing(""),
                         unaccountedGrams(closure),
@@ -116,7 +118,7 @@ public final class ClosuresSection {
 
     private static Optional<Live> charged(RunReview run, RowIndex amounts, Closure closure) {
         List<ChargeAmount> charges = run.tally().amounts().stream()
-                .filter(a -> a.charge().material().equalsIgnoreCase(closure.skeleton()))
+                .filter(a -> a.charge().isOf(closure.skeleton()))
                 .toList();
         OptionalInt row =
                 charges.size() == 1 ? amounts.of(run, charges.get(0).charge().material()) : OptionalInt.empty();
@@ -142,9 +144,8 @@ public final class ClosuresSection {
         List<LotTally> rows = run.tally().lots().stream()
                 .filter(l -> l.lot().label().equals(term.place()))
                 .toList();
-        Optional<LotTally> ofProduct = rows.stream()
-                .filter(l -> l.product().equalsIgnoreCase(term.substance()))
-                .findFirst();
+        Optional<LotTally> ofProduct =
+                rows.stream().filter(l -> l.isOf(term.substance())).findFirst();
         Optional<LotTally> lot = ofProduct.or(() -> rows.stream().findFirst());
         OptionalInt row = lot.map(l -> lots.of(run, term.place(), l.product())).orElse(OptionalInt.empty());
         Optional<Double> pure = ofProduct.flatMap(LotTally::pureGrams).map(MeasuredValue::value);

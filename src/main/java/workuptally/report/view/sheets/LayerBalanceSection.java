@@ -12,10 +12,10 @@ import workuptally.model.Assay;
 import workuptally.model.Layer;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.LiveEntries;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.CompositeSample;
@@ -35,7 +35,7 @@ public final class LayerBalanceSection {
         return TableView.of(
                 TITLE,
                 "Only terminal layers count in a balance. Kind says how a content is known: measured, bound, carried, predicted or unknown. "
-                        + Figures.coverage(k)
+                        + ShownFigures.coverage(k)
                         + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
                 review.runs(),
@@ -93,8 +93,7 @@ public final class LayerBalanceSection {
 
     private static Optional<Live> byAssay(RunReview run, LayerTally layer, Content content) {
         List<Assay> rows = run.tally().run().assays().stream()
-                .filter(assay -> assay.sample().equals(layer.label())
-                        && assay.substance().equalsIgnoreCase(content.substance()))
+                .filter(assay -> assay.sample().equals(layer.label()) && assay.isOf(content.substance()))
                 .toList();
         // Pooled results and limits are no product of one cell and another.
         return rows.stream()
@@ -140,9 +139,10 @@ public final class LayerBalanceSection {
                         new Cell.Missing(""),
                         Cell.of(sample.substance()),
                         Cell.of(together.kind().word()),
-                        Figures.cell(together.massGrams(), k, Optional.empty()),
+                        ShownFigures.cell(together.massGrams(), k, Optional.empty()),
                         together.massGrams()
-                                .map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
+                                .map(m ->
+                                        ShownFigures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         Cell.of(together.upperBoundGrams()),
                         percentOf(run, theories, together),
@@ -163,7 +163,7 @@ public final class LayerBalanceSection {
                                 .flatMap(l -> l.custody().status())
                                 .map(Layer.Status::word)
                                 .orElse("")),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 layer.massGrams(),
                                 k,
                                 layer.entry()
@@ -171,18 +171,18 @@ public final class LayerBalanceSection {
                                                 e.weighing().grossGrams(),
                                                 e.weighing().tareGrams(),
                                                 e.weighing().netGrams()))),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 layer.volumeMillilitres(),
                                 k,
                                 layer.entry().flatMap(e -> LiveEntries.of(e.volumeMillilitres()))),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 layer.densityGramsPerMillilitre(),
                                 k,
                                 Optional.of(Live.over(new Live.InRow("Mass"), new Live.InRow("Volume")))),
                         Cell.of(content.map(Content::substance).orElse("")),
                         Cell.of(content.map(c -> c.kind().word()).orElse("")),
-                        Figures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
-                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
+                        ShownFigures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
+                        mass.map(m -> ShownFigures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> Cell.of(c.upperBoundGrams())).orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> percentOf(run, theories, c)).orElseGet(() -> new Cell.Missing("")),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import workuptally.judgement.RunReview;
 import workuptally.model.Field;
+import workuptally.model.SubstanceName;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.RowIndex;
 import workuptally.tally.amounts.ChargeAmount;
@@ -90,7 +91,7 @@ final class LiveTheory {
         for (int i = 0; i < charges.size(); i++) {
             String material = charges.get(i).charge().material();
             OptionalInt row = amounts.of(run, material, Integer.toString(i));
-            if (material.equalsIgnoreCase(product.product().name()) && row.isPresent()) {
+            if (SubstanceName.same(material, product.product().name()) && row.isPresent()) {
                 portions.add(new Live.InTable(AmountsSection.TITLE, row.getAsInt(), AmountsSection.AMOUNT));
             }
         }

@@ -8,10 +8,10 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Lot;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.LiveEntries;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Theory;
@@ -30,7 +30,7 @@ public final class LotsSection {
         return TableView.of(
                 TITLE,
                 "Net over theory is a ratio of masses and no yield: solvent and impurities count in it. "
-                        + Figures.coverage(k),
+                        + ShownFigures.coverage(k),
                 List.of(
                         Column.text("Run", 14),
                         Column.text("Lot", 12),
@@ -60,12 +60,12 @@ public final class LotsSection {
     private static Cell theory(RunReview run, RowIndex theories, LotTally lot, double k) {
         Optional<Theory.ProductTheory> theory = run.tally().theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                .filter(p -> p.isOf(lot.product()))
                 .findFirst();
         Optional<Live> live = theory.map(t -> theories.of(run, t.product().name()))
                 .filter(OptionalInt::isPresent)
                 .map(row -> new Live.InTable(YieldsSection.TITLE, row.getAsInt(), "Theory"));
-        return Figures.cell(theory.map(Theory.ProductTheory::massGrams), k, live);
+        return ShownFigures.cell(theory.map(Theory.ProductTheory::massGrams), k, live);
     }
 
     private static Live product(LotTally lot) {
@@ -87,28 +87,28 @@ public final class LotsSection {
                         Cell.of(lot.lot().label()),
                         Cell.of(lot.lot().product()),
                         Cell.of(lot.lot().stage().map(Lot.Stage::word).orElse("")),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 lot.netGrams(),
                                 k,
                                 LiveEntries.net(
-                                        lot.lot().grossGrams(),
-                                        lot.lot().tareGrams(),
-                                        lot.lot().netGrams())),
+                                        lot.lot().weighing().grossGrams(),
+                                        lot.lot().weighing().tareGrams(),
+                                        lot.lot().weighing().netGrams())),
                         lot.netGrams()
-                                .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k), k))
+                                .map(net -> ShownFigures.uncertaintyCell(net.expandedUncertainty(k), k))
                                 .orElseGet(() -> new Cell.Missing("")),
                         theory(run, theories, lot, k),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 lot.overTheoryPercent(),
                                 k,
                                 Optional.of(Live.percent(asCounted(lot), new Live.InRow("Theory")))),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 lot.productFraction(),
                                 k,
                                 LiveEntries.of(lot.lot().assayPercent())
                                         .map(assay -> Live.over(assay, new Live.Fixed(100)))),
                         Cell.of(lot.basis().word()),
-                        Figures.cell(lot.pureGrams(), k, Optional.of(product(lot))),
+                        ShownFigures.cell(lot.pureGrams(), k, Optional.of(product(lot))),
                         Cell.yesNo(lot.endsWorkup())),
                 Optional.empty());
     }

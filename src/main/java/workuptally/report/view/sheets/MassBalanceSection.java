@@ -9,9 +9,9 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Limit;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.balance.MassBalance;
@@ -36,7 +36,7 @@ public final class MassBalanceSection {
         return TableView.of(
                 TITLE,
                 "Gap = in − out. Where the balance is not complete, a layer or lot has no mass and the gap is an upper limit. "
-                        + Figures.coverage(k),
+                        + ShownFigures.coverage(k),
                 List.of(
                         Column.text("Run", 14),
                         Column.number("In", "g", 2),
@@ -96,15 +96,15 @@ public final class MassBalanceSection {
         return new TableView.Row(
                 List.of(
                         Cell.of(run.id()),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 Optional.of(balance.inGrams()), k, live(run, places, balance, MassBalance.Side.IN)),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 Optional.of(balance.outGrams()), k, live(run, places, balance, MassBalance.Side.OUT)),
-                        Figures.cell(
+                        ShownFigures.cell(
                                 balance.gapGrams().value(),
                                 expanded,
                                 Optional.of(Live.minus(new Live.InRow("In"), new Live.InRow("Out")))),
-                        Figures.uncertaintyCell(expanded, k),
+                        ShownFigures.uncertaintyCell(expanded, k),
                         Cell.of(balance.gasGrams()),
                         Cell.of(balance.organicSolventGrams()),
                         balance.gapPercentOfOrganic().isPresent()

@@ -10,7 +10,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Step;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.ExtractionSplit;
@@ -103,17 +103,17 @@ public final class PlanSection {
                 .ifPresent(c -> care.add(funnel(c)));
         for (StepReaction reaction : run.tally().evidence().reactions()) {
             if (reaction.step() == step && reaction.worstLitres() > 0) {
-                care.add(reaction.gas() + " " + Figures.significant(reaction.expectedLitres(), 2) + " L expected, "
-                        + Figures.significant(reaction.worstLitres(), 2) + " L at worst");
+                care.add(reaction.gas() + " " + ShownFigures.significant(reaction.expectedLitres(), 2) + " L expected, "
+                        + ShownFigures.significant(reaction.worstLitres(), 2) + " L at worst");
             }
             if (reaction.step() == step && reaction.neededMillilitres().isPresent()) {
                 care.add("capacity needs "
-                        + Figures.significant(reaction.neededMillilitres().getAsDouble(), 3) + " mL");
+                        + ShownFigures.significant(reaction.neededMillilitres().getAsDouble(), 3) + " mL");
             }
         }
         planned.drying()
-                .ifPresent(d -> care.add("agent " + Figures.significant(d.leastGrams(), 2) + " to "
-                        + Figures.significant(d.mostGrams(), 2) + " g (" + d.assumption() + ")"));
+                .ifPresent(d -> care.add("agent " + ShownFigures.significant(d.leastGrams(), 2) + " to "
+                        + ShownFigures.significant(d.mostGrams(), 2) + " g (" + d.assumption() + ")"));
         planned.splits().forEach(s -> care.add(split(s)));
         double portions = step.added().portionCount();
         String operation = step.operation().map(Step.Operation::word).orElse("");
@@ -124,7 +124,7 @@ public final class PlanSection {
                         + (step.added().material().isBlank()
                                 ? ""
                                 : " with " + step.added().material())
-                        + (portions == 1 ? "" : ", " + Figures.significant(portions, 3) + " portions") + " gives "
+                        + (portions == 1 ? "" : ", " + ShownFigures.significant(portions, 3) + " portions") + " gives "
                         + String.join(", ", step.gives()),
                 none(
                         Optional.empty(),
@@ -140,18 +140,18 @@ public final class PlanSection {
     }
 
     private static String split(ExtractionSplit split) {
-        return "leaves about " + Figures.significant(split.leftAsPlannedPercent(), 2) + " % of " + split.product()
+        return "leaves about " + ShownFigures.significant(split.leftAsPlannedPercent(), 2) + " % of " + split.product()
                 + (split.bestPortions() > split.plannedPortions()
                         ? ", " + split.bestPortions() + " portions of "
-                                + Figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
-                                + " mL about " + Figures.significant(split.leftAtBestPercent(), 2) + " %"
+                                + ShownFigures.significant(split.totalMillilitres() / split.bestPortions(), 2)
+                                + " mL about " + ShownFigures.significant(split.leftAtBestPercent(), 2) + " %"
                         : "")
                 + " (" + split.origin() + ")";
     }
 
     private String funnel(Contact contact) {
-        return "funnel " + Figures.significant(contact.funnelMillilitres(), 3) + " mL "
-                + Figures.significant(contact.fillPercent(), 2) + " % full, loads " + contact.loads() + " of "
+        return "funnel " + ShownFigures.significant(contact.funnelMillilitres(), 3) + " mL "
+                + ShownFigures.significant(contact.fillPercent(), 2) + " % full, loads " + contact.loads() + " of "
                 + contact.loadsNeeded() + " needed";
     }
 

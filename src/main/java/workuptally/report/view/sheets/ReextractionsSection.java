@@ -44,15 +44,18 @@ public final class ReextractionsSection {
                         Cell.of(run.id()),
                         Cell.of(extraction.layer()),
                         Cell.of(extraction.substance()),
-                        Cell.of(extraction.solvent()),
-                        Cell.of(extraction.pH()),
-                        Cell.of(extraction.portions()),
-                        Cell.of(extraction.volumeMillilitres()),
-                        Cell.of(extraction.gainGrams()),
-                        Cell.of(extraction.gainPercentOfTheory()),
-                        Cell.of(extraction.distributionRatio()),
-                        Cell.of(extraction.origin()),
-                        Cell.of(extraction.acidGases().isEmpty() ? "" : extraction.acidCaution())),
+                        Cell.of(extraction.extractant().solvent()),
+                        Cell.of(extraction.phSetting().pH()),
+                        Cell.of(extraction.extractant().portions()),
+                        Cell.of(extraction.extractant().volumeMillilitres()),
+                        Cell.of(extraction.gain().grams()),
+                        Cell.of(extraction.gain().percentOfTheory()),
+                        Cell.of(extraction.partition().distributionRatio()),
+                        Cell.of(extraction.partition().origin()),
+                        Cell.of(
+                                extraction.phSetting().acidGases().isEmpty()
+                                        ? ""
+                                        : extraction.phSetting().acidCaution())),
                 Optional.empty());
     }
 }

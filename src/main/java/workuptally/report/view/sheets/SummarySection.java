@@ -20,9 +20,9 @@ import workuptally.report.view.firstpage.NextMeasurement;
 import workuptally.report.view.firstpage.UrgentAction;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.Wording;
@@ -93,7 +93,7 @@ public final class SummarySection {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(Words.of(run.tally().run().status())),
-                Cell.of(run.tally().run().reaction()),
+                Cell.of(run.tally().run().head().reaction()),
                 Cell.of(name),
                 theory(review, index, run, name),
                 crudeOverTheory(review, index, run, name)));
@@ -109,7 +109,7 @@ public final class SummarySection {
     }
 
     private static Cell theory(Review review, Index index, RunReview run, String product) {
-        return Figures.cell(
+        return ShownFigures.cell(
                 run.tally().theory().stream()
                         .flatMap(theory -> theory.products().stream())
                         .filter(p -> p.product().name().equals(product))
@@ -123,18 +123,19 @@ public final class SummarySection {
         double k = review.period().coverageFactor();
         List<LotTally> lots = run.tally().lots().stream()
                 .filter(lot -> lot.isCrude()
-                        && lot.product().equalsIgnoreCase(product)
+                        && lot.isOf(product)
                         && lot.overTheoryPercent().isPresent())
                 .toList();
         if (lots.size() == 1) {
-            return Figures.cell(
+            return ShownFigures.cell(
                     lots.get(0).overTheoryPercent(),
                     k,
                     live(index.lots().of(run, lots.get(0).lot().label()), LotsSection.TITLE, "Net over theory"));
         }
         return Cell.of(lots.stream()
                 .map(lot -> lot.lot().label() + " "
-                        + Figures.plain(lot.overTheoryPercent().orElseThrow().value(), 1))
+                        + ShownFigures.plain(
+                                lot.overTheoryPercent().orElseThrow().value(), 1))
                 .collect(Collectors.joining("; ")));
     }
 
@@ -159,14 +160,15 @@ public final class SummarySection {
         String bound = yield.basis().isUpperBound() ? "at most" : "";
         String purified = yield.stage() == ProductYield.Stage.PURIFIED ? "purified" : "";
         return List.of(
-                Figures.cell(yield.percent().value(), expanded, live(row, YieldsSection.TITLE, YieldsSection.YIELD)),
+                ShownFigures.cell(
+                        yield.percent().value(), expanded, live(row, YieldsSection.TITLE, YieldsSection.YIELD)),
                 uncertainty(expanded, live(row, YieldsSection.TITLE, YieldsSection.U_OF_YIELD)),
                 Cell.of(Stream.of(bound, purified).filter(w -> !w.isEmpty()).collect(Collectors.joining(", "))));
     }
 
     private static Cell uncertainty(double expanded, Optional<Live> live) {
         return expanded > 0 && Double.isFinite(expanded)
-                ? Figures.cell(expanded, expanded, live)
+                ? ShownFigures.cell(expanded, expanded, live)
                 : new Cell.Missing("");
     }
 
@@ -179,7 +181,7 @@ public final class SummarySection {
         double expanded = worst.get().expandedUncertaintyPercent();
         OptionalInt row = index.closures().of(run, worst.get().skeleton());
         return List.of(
-                Figures.cell(
+                ShownFigures.cell(
                         worst.get().percent().value(),
                         expanded,
                         live(row, ClosuresSection.TITLE, ClosuresSection.CLOSURE)),
@@ -233,7 +235,7 @@ public final class SummarySection {
                     + period.excluded().stream().limit(MOST_LEFT_OUT_NAMED).collect(Collectors.joining("; "))
                     + (more > 0 ? "; and " + more + " more, in the PDF and the JSON." : "."));
         }
-        lines.add("Crude over theory is no yield. " + Figures.coverage(period.coverageFactor()));
+        lines.add("Crude over theory is no yield. " + ShownFigures.coverage(period.coverageFactor()));
         lines.add(
                 "Figures follow the entries when the workbook is recalculated; verdicts, findings and actions ask for a new review.");
         lines.add(SafetyWording.A_PERSON_DECIDES);
@@ -260,6 +262,6 @@ public final class SummarySection {
     }
 
     private static String statistic(String name, OptionalDouble percent) {
-        return percent.isPresent() ? name + Figures.plain(percent.getAsDouble(), 1) + " %" : "";
+        return percent.isPresent() ? name + ShownFigures.plain(percent.getAsDouble(), 1) + " %" : "";
     }
 }

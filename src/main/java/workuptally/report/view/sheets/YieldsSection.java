@@ -11,10 +11,10 @@ import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.report.view.tables.Cell;
 import workuptally.report.view.tables.Column;
-import workuptally.report.view.tables.Figures;
 import workuptally.report.view.tables.Live;
 import workuptally.report.view.tables.LiveEntries;
 import workuptally.report.view.tables.RowIndex;
+import workuptally.report.view.tables.ShownFigures;
 import workuptally.report.view.tables.TableView;
 import workuptally.report.view.wording.Words;
 import workuptally.tally.amounts.ProductYield;
@@ -40,7 +40,7 @@ public final class YieldsSection {
         LiveTheory live = new LiveTheory(AmountsSection.rows(review));
         return TableView.of(
                 TITLE,
-                "Yields rest on an assay, or are marked as an upper bound by their basis. " + Figures.coverage(k)
+                "Yields rest on an assay, or are marked as an upper bound by their basis. " + ShownFigures.coverage(k)
                         + "\nA purified yield stands beside the workup's yield and is never added to it.",
                 columns(),
                 review.runs(),
@@ -119,17 +119,17 @@ public final class YieldsSection {
                 Cell.of(String.join(" + ", yield.lots()))));
         cells.addAll(theoryCells(run, live, theory, k));
         cells.addAll(List.of(
-                Figures.cell(Optional.of(yield.massGrams()), k, found(run, lots, yield)),
-                Figures.cell(
+                ShownFigures.cell(Optional.of(yield.massGrams()), k, found(run, lots, yield)),
+                ShownFigures.cell(
                         yield.percent().value(),
                         expanded,
                         Optional.of(Live.percent(new Live.InRow("Found"), new Live.InRow("Theory")))),
-                Figures.uncertaintyCell(expanded, k, yield.percent().value(), YIELD),
+                ShownFigures.uncertaintyCell(expanded, k, yield.percent().value(), YIELD),
                 yieldAsTyped(theory, yield),
                 Cell.of(Words.of(yield.percentOf())),
                 Cell.of(yield.basis().word()),
-                Figures.cell(yield.conversionAdjustedPercent(), k),
-                Figures.cell(yield.aliquotCorrectedPercent(), k),
+                ShownFigures.cell(yield.conversionAdjustedPercent(), k),
+                ShownFigures.cell(yield.aliquotCorrectedPercent(), k),
                 planned(yield.product())));
         return new TableView.Row(cells, Optional.empty());
     }
@@ -147,13 +147,13 @@ public final class YieldsSection {
                 Live.over(Live.times(new Live.InRow(THEORY_AMOUNT), new Live.InRow(MOLAR_MASS)), new Live.Fixed(1000));
         Live typedMass = LiveEntries.of(typed).orElseGet(() -> new Live.InRow(MOLAR_MASS));
         return List.of(
-                Figures.cell(Optional.of(product.amountMillimoles()), k, live.millimoles(run, product)),
+                ShownFigures.cell(Optional.of(product.amountMillimoles()), k, live.millimoles(run, product)),
                 new Cell.Number(
                         product.molarMassGramsPerMole(),
                         Cell.Number.AS_COLUMN,
                         LiveEntries.of(typed)
                                 .filter(m -> product.product().formula().isBlank())),
-                Figures.cell(Optional.of(product.massGrams()), k, Optional.of(mass)),
+                ShownFigures.cell(Optional.of(product.massGrams()), k, Optional.of(mass)),
                 product.massAsTypedGrams().isEmpty()
                         ? none
                         : new Cell.Number(

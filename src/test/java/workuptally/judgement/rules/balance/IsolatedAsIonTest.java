@@ -175,4 +175,65 @@ class IsolatedAsIonTest {
                         .filter(f -> f.code() == FindingCode.ISOLATED_FORM_OPEN)
                         .count());
     }
+
+    /** Acid beyond all base leaves a salt where nothing of the workup sets the base free (common practice); 100 mmol of substrate. */
+    @ParameterizedTest
+    @CsvSource({
+        "base, trifluoroacetic acid, 50, , , true",
+        "base, trifluoroacetic acid, 0.5, , , false",
+        "base, trifluoroacetic acid, 50, triethylamine, 80, false",
+        "base, trifluoroacetic acid, 50, triethylamine, 10, true",
+        "acid, sodium hydroxide, 8, , , true",
+        "acid, sodium hydroxide, 1, , , false",
+        "acid, trifluoroacetic acid, 50, , , false"
+    })
+    void whatWasChargedMayLeaveAnIon(
+            String character, String material, String grams, String other, String otherGrams, boolean asked) {
+        SmallBook book = charged(character, material, grams);
+        if (other != null) {
+            book.row("charges", "Material", other, "Role", "base", "Actual amount", otherGrams, "Actual unit", "g");
+        }
+        book.row("workup", "Step", "1", "Operation", "strip", "From", "RM", "Gives other", "R1+D1")
+                .row("workup", "Step", "2", "Operation", "precipitate", "From", "R1", "Material", "diethyl ether")
+                .but("workup", "Volume", "150")
+                .but("workup", "Gives other", "S1")
+                .row("workup", "Step", "3", "Operation", "filter", "From", "S1", "Gives other", "C1+L1");
+        assertEquals(asked, asked(book));
+    }
+
+    @Test
+    void aWashSetsItFreeAgain() {
+        SmallBook book = charged("base", "trifluoroacetic acid", "50")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "2 M NaOH", "Volume", "400")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "concentrate", "From", "O1", "Gives other", "C1+D1");
+        assertEquals(false, asked(book));
+    }
+
+    private static SmallBook charged(String character, String material, String grams) {
+        return SmallBook.reaction()
+                .but("products", "Character", character)
+                .but("products", "Formula", "C13H19N")
+                .but("products", "pKa", character.equals("base") ? "9" : "4")
+                .row("charges", "Material", material, "Role", "reagent", "Actual amount", grams, "Actual unit", "g")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "18.0");
+    }
+
+    /** A free acid of pKa 4 is not filtered from water of pH 13; the pH may stand with the filtrate. */
+    @ParameterizedTest
+    @CsvSource({"13, true", "2, false", ", false"})
+    void thePhOfTheFiltrateCounts(String pH, boolean asked) {
+        SmallBook book = SmallBook.reaction()
+                .but("products", "Character", "acid")
+                .but("products", "Formula", "C7H6O2")
+                .but("products", "pKa", "4")
+                .row("workup", "Step", "1", "Operation", "acidify", "From", "RM", "Material", "6 M HCl", "Volume", "12")
+                .but("workup", "Gives other", "S1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "S1", "Gives other", "C1+ML1")
+                .row("layers", "Layer", "ML1", "Phase", "aqueous", "Net", "100", "Status", "kept")
+                .but("layers", "pH", pH == null ? "" : pH)
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "S1", "Net", "18.0");
+        assertEquals(asked, asked(book));
+    }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,5 +146,40 @@ class TopFigureTest {
         assertTrue(
                 solvent.detail().replace('\u00A0', ' ').contains("+ 0.475 kg in purifications"),
                 solvent + " " + review.period().solvents());
+    }
+
+    /** A list of yields tells no step and no layer: what nobody wrote down is not nothing. */
+    @Test
+    void whatIsNotRecordedIsNotZero() {
+        SmallBook list = SmallBook.reaction()
+                .row("charges", "Material", "toluene", "Role", "solvent", "Actual amount", "20", "Actual unit", "mL")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "purified", "Net", "12.00");
+        List<TopFigure> top = TopFigure.of(list.review(), NUMBERS);
+        assertTrue(
+                top.get(2).detail().endsWith("layers not recorded"), top.get(2).detail());
+        assertTrue(
+                top.get(3).detail().startsWith("what became of it is not recorded"),
+                top.get(3).detail());
+    }
+
+    /** Seven lots without an assay: the reason is said, and not that there is one. */
+    @Test
+    void reasonOfManyYieldsLeftOutIsSaid() {
+        SmallBook list = SmallBook.empty();
+        for (int i = 1; i <= 7; i++) {
+            String run = "X" + i;
+            if (i > 1) {
+                list.row("runs", "Run", run, "Kind", "reaction", "Status", "isolated");
+            }
+            list.row("products", "Run", run, "Product", "P", "Wanted", "yes", "Molar mass", "200", "Coefficient", "1")
+                    .row("charges", "Run", run, "Material", "S", "Role", "substrate", "Molar mass", "100")
+                    .but("charges", "Coefficient", "1")
+                    .but("charges", "Actual amount", "10.00")
+                    .but("charges", "Actual unit", "g")
+                    .row("isolated", "Run", run, "Lot", "C1", "Product", "P", "Stage", "purified", "Net", "12.00");
+        }
+        assertEquals(
+                "Yields that can be stated: 0. Left out of these: 7 yields (assay not recorded).",
+                YieldAverages.of(list.review(), NUMBERS, 60));
     }
 }

@@ -1,0 +1,76 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.Review;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+
+/** What a slip of a unit or of a vessel does to a figure is told, and a unit is never shown beside a number of another one. */
+class SlipsOfUnitsTest {
+
+    /** Grams typed as milligrams make 1000 times the content; the uncertainty of the weighing grows with it and excuses nothing. */
+    @ParameterizedTest
+    @CsvSource({"0.02000,yield-above-100 STOP", "20.00,''"})
+    void noUncertaintyExcusesAThousandfoldYield(String sampleMilligrams, String codes) {
+        Review review = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "19.00")
+                .row("nmr-assays", "Sample", "C1", "Substance", "P", "Standard", "maleic acid")
+                .but("nmr-assays", "Standard molar mass (g/mol)", "116.07")
+                .but("nmr-assays", "Standard purity (%)", "99.5")
+                .but("nmr-assays", "Standard mass (mg)", "10.00")
+                .but("nmr-assays", "Sample mass (mg)", sampleMilligrams)
+                .but("nmr-assays", "Standard integral", "2.00")
+                .but("nmr-assays", "Standard nuclei", "2")
+                .but("nmr-assays", "Substance integral", "3.42")
+                .but("nmr-assays", "Substance nuclei", "3")
+                .review();
+        assertEquals(codes, told(review, FindingCode.YIELD_ABOVE_100));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "350,µg/mL,HPLC 0.350 mg/mL",
+        "<350,µg/mL,HPLC <0.350 mg/mL",
+        "2.1,mmol/L,HPLC 0.0021 mol/L",
+        "'0,35',mg/mL,'HPLC 0,35 mg/mL'",
+        "0.35,g/L,HPLC 0.35 mg/mL"
+    })
+    void evidenceShowsTheNumberInItsUnit(String result, String unit, String evidence) {
+        Review review = washed("100")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", result, "Unit", unit)
+                .review();
+        assertEquals(
+                evidence,
+                review.runs().get(0).tally().layer("A1").orElseThrow().contents().stream()
+                        .map(content -> content.evidence())
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private static SmallBook washed(String millilitres) {
+        return SmallBook.reaction()
+                .row("charges", "Material", "toluene", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", millilitres, "Status", "kept");
+    }
+
+    /** Water does not leave a funnel but by the tap: what is missing stands in a second vessel. */
+    @ParameterizedTest
+    @CsvSource({"44,layer-part-only HOLD", "60,layer-part-only CHECK", "92,''"})
+    void aPartOfALayerIsToldAsOne(String millilitres, String codes) {
+        assertEquals(codes, told(washed(millilitres).review(), FindingCode.LAYER_PART_ONLY));
+    }
+
+    private static String told(Review review, FindingCode code) {
+        return review.findings().stream()
+                .filter(f -> f.code() == code)
+                .map((Finding f) -> f.code().word() + " " + f.severity().name())
+                .collect(Collectors.joining("; "));
+    }
+}
