@@ -96,8 +96,9 @@ class PeriodReportTest {
                 .findFirst()
                 .orElseThrow();
         LocalDate due = container.open().dueOn().orElseThrow();
-        assertFalse(PeriodAccounts.standing(container, due).contains("limit passed"));
-        assertTrue(PeriodAccounts.standing(container, due.plusDays(1)).startsWith("limit passed unless collected"));
+        assertFalse(PeriodAccountBlocks.standing(container, due).contains("limit passed"));
+        assertTrue(
+                PeriodAccountBlocks.standing(container, due.plusDays(1)).startsWith("limit passed unless collected"));
     }
 
     @Test
