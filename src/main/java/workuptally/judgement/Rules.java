@@ -90,6 +90,7 @@ import workuptally.judgement.rules.quench.ConcentratedWithCare;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
+import workuptally.judgement.rules.quench.NeutralisationShort;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotEntered;
 import workuptally.judgement.rules.quench.QuenchNotShown;
@@ -118,6 +119,7 @@ public final class Rules {
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
                 new FunnelTooFull(),
+                new NeutralisationShort(substances),
                 new WashTooSmall(),
                 new StepAmountMissing(),
                 new ExtractionUndivided(substances),

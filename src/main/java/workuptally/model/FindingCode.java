@@ -61,6 +61,7 @@ public enum FindingCode {
     CONTROLLED_MEETING(Severity.NOTE),
     CONCENTRATED_WITH_CARE(Severity.NOTE),
     WASH_TOO_SMALL(Severity.STOP, "C31"),
+    NEUTRALISATION_SHORT(Severity.HOLD, "C03"),
     EXTRACTION_SPLIT(Severity.NOTE),
     STEP_AMOUNT_MISSING(Severity.HOLD, "C30"),
     QUENCH_NOT_SHOWN(Severity.HOLD, "C33"),

@@ -150,7 +150,7 @@ final class BalanceSettled implements LayerCondition {
                 .findFirst();
     }
 
-    /** The purification of a liquor that lacks more than is usually lost, though every portion of it is known. */
+    /** The purification of a liquor that lacks more than is usually lost and than what nobody assayed can hold. */
     private static Optional<Purification> lacking(LayerEvidence evidence) {
         Set<String> told = evidence.findings().stream()
                 .filter(f -> f.code() == FindingCode.PURIFICATION_OPEN)
@@ -160,6 +160,7 @@ final class BalanceSettled implements LayerCondition {
                 ? Optional.empty()
                 : evidence.run().purifications().stream()
                         .filter(p -> p.holds(evidence.layer().label()))
+                        .filter(p -> p.withoutPlaceAtLeastPercent() > 0)
                         .filter(p -> p.sources().stream().anyMatch(told::contains))
                         .findFirst();
     }

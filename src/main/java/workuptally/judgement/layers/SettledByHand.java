@@ -22,6 +22,7 @@ public final class SettledByHand {
             FindingCode.EMULSION_NOT_RECORDED,
             FindingCode.CONTENT_AGAINST_PH,
             FindingCode.ISOLATED_FORM_OPEN,
+            FindingCode.NEUTRALISATION_SHORT,
             FindingCode.LAYER_PART_ONLY,
             FindingCode.NOTE_AGAINST_FIGURE,
             FindingCode.LAYER_DENSITY_UNEXPECTED);

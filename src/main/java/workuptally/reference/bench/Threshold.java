@@ -189,6 +189,8 @@ public enum Threshold {
     WEAK_ACID_FROM(0, 14),
     /** Found over held above what a rough pipette and volumes that do not add up explain; ratio. */
     PORTION_FAR_MORE(1, 10),
+    /** Part of the acid or base needed by which less of it was brought than volumes and strengths explain; %. */
+    NEUTRALISATION_SHORT(0, 100),
     /** Of their difference, within which two readings of one thing agree; standard uncertainties. */
     READINGS_AGREE(0.5, 20),
     /** By which a reading without calibration may be off, or a strength judged by eye; factor. */

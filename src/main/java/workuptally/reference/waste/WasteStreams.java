@@ -29,7 +29,9 @@ public final class WasteStreams {
     private static final Pattern CLOSED = Pattern.compile(
             "(?<!\\p{L})(?:full|closed|voll|geschlossen|verschlossen|plein|pleine|fermé|fermée)(?!\\p{L})");
 
-    private static final Pattern WORD = Pattern.compile("\\p{L}+");
+    private static final Pattern COMMAS = Pattern.compile(",\\s*");
+
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]+");
 
     private static final Pattern OF_ANY_KIND = Pattern.compile(
             "(?:strong|weak|mineral|organic|inorganic|conc|concentrated|dilute|diluted|any|other|all|free|heavy|toxic|aqueous|waste|more|further"
@@ -123,12 +125,12 @@ public final class WasteStreams {
                 : List.of();
     }
 
-    /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. */
+    /** True where a word is one slip from a word of a stream, and is none: {@code aqueous, basc}. A plural without its ending is no slip. */
     private boolean holdsASlip(String said) {
         return WORD.matcher(said)
                 .results()
                 .map(MatchResult::group)
-                .filter(word -> byWords(word).isEmpty())
+                .filter(word -> byWords(word).isEmpty() && byWords(word + "s").isEmpty())
                 .anyMatch(word -> words.stream()
                         .flatMap(row -> row.words().stream())
                         .anyMatch(known -> WordGuess.isSlipOf(word, known)));
@@ -144,7 +146,8 @@ public final class WasteStreams {
     }
 
     private Optional<WasteStream> byWords(String text) {
-        return words.stream().filter(row -> row.standIn(text)).findFirst().flatMap(row -> find(row.stream()));
+        String plain = COMMAS.matcher(text).replaceAll(" ");
+        return words.stream().filter(row -> row.standIn(plain)).findFirst().flatMap(row -> find(row.stream()));
     }
 
     /** True where a denial is a word of a stream with what denies, so that it tells another stream than what it denies. */

@@ -19,6 +19,7 @@ import workuptally.measure.MeasuredValue;
  * @param boundedGrams what portions below a bound can hold beside that, g
  * @param portions labels of liquors and fractions that have a row or a step
  * @param unknown labels of lots and portions of which nothing tells what they hold
+ * @param unknownAtMostGrams what these weigh in all, g; infinite where one of them was not weighed
  */
 public record Purification(
         Set<String> sources,
@@ -30,7 +31,8 @@ public record Purification(
         Optional<MeasuredValue> assayedGrams,
         double boundedGrams,
         List<String> portions,
-        List<String> unknown) {
+        List<String> unknown,
+        double unknownAtMostGrams) {
     /** Copies the lists. */
     public Purification {
         made = List.copyOf(made);
@@ -47,6 +49,11 @@ public record Purification(
     public double missingAtLeastPercent() {
         MeasuredValue missing = missingGrams();
         return 100 * (missing.value() - missing.oneSidedReach() - boundedGrams) / inGrams.value();
+    }
+
+    /** What has no place, % of what was purified, even where the portions and lots of which nothing tells were product alone. */
+    public double withoutPlaceAtLeastPercent() {
+        return missingAtLeastPercent() - 100 * unknownAtMostGrams / inGrams.value();
     }
 
     /** True where something of which nobody knows what it holds can be where the rest is, or where nobody knows what there was. */

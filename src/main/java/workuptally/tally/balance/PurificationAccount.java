@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.YieldBasis;
@@ -95,6 +97,7 @@ public final class PurificationAccount {
         List<MeasuredValue> assayed = new ArrayList<>();
         List<String> made = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
+        double unknownAtMost = 0;
         for (LotTally lot : lots) {
             if (comesOf(lot.lot().label(), sources) && lot.isOf(product)) {
                 if (lot.pureGrams().isPresent()) {
@@ -105,6 +108,7 @@ public final class PurificationAccount {
                     }
                 } else {
                     unknown.add(lot.lot().label());
+                    unknownAtMost += grams(lot.netGrams().map(net -> net.times(lot.gramsPerGram())));
                 }
             }
         }
@@ -127,8 +131,9 @@ public final class PurificationAccount {
             } else if (most.isPresent()
                     && content.filter(Content::isBoundedByConservation).isEmpty()) {
                 bounded += most.getAsDouble();
-            } else {
+            } else if (!isSolventTakenOff(layer, product)) {
                 unknown.add(layer.label());
+                unknownAtMost += grams(layer.massGrams());
             }
         }
         return Optional.of(new Purification(
@@ -141,7 +146,25 @@ public final class PurificationAccount {
                 assayed.stream().reduce(MeasuredValue::plus),
                 bounded,
                 labels,
-                unknown));
+                unknown,
+                unknownAtMost));
+    }
+
+    /** A distillate of an evaporation, in which a product without a boiling point is not looked for. */
+    private boolean isSolventTakenOff(LayerTally layer, String product) {
+        boolean evaporated = graph.givenBy(layer.label())
+                .flatMap(Step::operation)
+                .filter(o -> o == Step.Operation.CONCENTRATE || o == Step.Operation.STRIP)
+                .isPresent();
+        return evaporated
+                && layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent()
+                && run.product(product)
+                        .filter(p -> p.boilingPointCelsius().entered().isPresent())
+                        .isEmpty();
+    }
+
+    private static double grams(Optional<MeasuredValue> weighed) {
+        return weighed.map(MeasuredValue::value).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Part of a lot that steps took of it, where they say how much; else all of it. */

@@ -441,6 +441,7 @@ final class FindingExamples {
                 planned()
                         .with("products", "neutral,,,304", "neutral,,3,304")
                         .plus("workup", "X1,7,extract,A1,ethyl acetate,1,30,,,0.902,250,1,,,,,,O5,A3,"));
+        add("neutralisation-short", Severity.HOLD, NeutralisationShortTest.saponified("12", "2"));
         add("wash-too-small", Severity.STOP, bicarbonate(planned(), 30));
         add("oxidant-quench", Severity.NOTE, thiosulfate(30));
         add("reductant-short", Severity.STOP, thiosulfate(1));

@@ -35,6 +35,19 @@ class ContainerLabelTest {
         "'solids, no halogens', solids-other, halogenated-organic",
         "'silica, dry', drying-agents-silica, ''",
         "Trockenmittel, drying-agents-silica, ''",
+        "'solid waste, drying agents', drying-agents-silica, ''",
+        "'solid waste (MgSO4, Na2SO4, silica)', drying-agents-silica, ''",
+        "solid waste, solids-other, ''",
+        "'waste, solid', solids-other, ''",
+        "'solid waste, organic', solids-other, ''",
+        "MgSO4, drying-agents-silica, ''",
+        "'feste Abfälle (Trockenmittel)', drying-agents-silica, ''",
+        "fester Abfall, solids-other, ''",
+        "'Laborabfälle, fest', solids-other, ''",
+        "kontaminierte Feststoffe, solids-contaminated, ''",
+        "déchets solides, solids-other, ''",
+        "'déchets solides (agents desséchants, silice)', drying-agents-silica, ''",
+        "solides contaminés, solids-contaminated, ''",
         "consolidated solvents, non-halogenated-organic, ''",
         "'aqueous, dissolved solids', aqueous-neutral, ''",
         "aqueous (no acid), aqueous-neutral, aqueous-acidic",
@@ -119,5 +132,18 @@ class ContainerLabelTest {
         assertTrue(STREAMS.isKeptOut(stream("aqueous-organic"), stream("non-halogenated-organic")));
         assertFalse(STREAMS.isKeptOut(stream("aqueous-organic"), stream("halogenated-organic")));
         assertFalse(STREAMS.isKeptOut(stream("aqueous-basic"), stream("aqueous-acidic")));
+    }
+
+    /** A word that is one in the singular, or part of a formula, is no slip of one; a slip still is. */
+    @ParameterizedTest
+    @CsvSource({
+        "'solid waste, drying agents', false",
+        "solid waste, false",
+        "'drying agents, MgSO4', false",
+        "'aqueous, basc', true",
+        "'solid waste, acdic', true"
+    })
+    void aSingularIsNoSlip(String label, boolean unread) {
+        assertEquals(unread, read(label).unread());
     }
 }

@@ -144,6 +144,28 @@ class PurificationAccountTest {
         assertEquals(LayerDecision.Outcome.EVIDENCE_COMPLETE, outcome(wet, "A1"));
     }
 
+    /** 10.00 g on the column hold 9.50 g; 500 mL of eluent weigh more than that by far, and 0.9 g/mL of it are no load. */
+    @Test
+    void aColumnMaySayItBesideItsEluent() {
+        SmallBook column = purified("8.00", "20")
+                .but("workup", "Operation", "column")
+                .but("workup", "Material", "ethyl acetate")
+                .but("workup", "Volume", "500")
+                .but("workup", "Mass", "10.00");
+        assertEquals(9.50, balance(column).inGrams().value(), 1e-9);
+        double eluent = column.tally().solvents().get(0).purification().inGrams();
+        assertEquals(450, eluent, 5);
+        assertTrue(column.review().findings().stream().noneMatch(f -> f.code() == FindingCode.MASS_VOLUME_DENSITY));
+        assertEquals(
+                19.00, balance(column.but("workup", "Mass", "450")).inGrams().value(), 1e-9);
+        assertEquals(
+                19.00,
+                balance(column.but("workup", "Operation", "crystallise").but("workup", "Mass", "10.00"))
+                        .inGrams()
+                        .value(),
+                1e-9);
+    }
+
     @Test
     void aCrudeWithoutContentHeldItsMassAtMost() {
         SmallBook book = purified("16.00", "66").first("isolated", "Assay", "");
@@ -174,5 +196,50 @@ class PurificationAccountTest {
         SmallBook wetBelow =
                 purified("20.40", "").first("isolated", "Assay", "").but("isolated", "Assay", "85");
         assertEquals(List.of(), gains(wetBelow), "17.34 g of product in 20.40 g");
+    }
+
+    private static List<String> open(SmallBook book) {
+        return book.review().findings().stream()
+                .filter(f -> f.code() == FindingCode.PURIFICATION_OPEN)
+                .map(f -> Wording.POINT.of(f.seen()))
+                .toList();
+    }
+
+    /** Of 19.00 g the lot holds 9.95 g and the liquor 0.45 g: 8.60 g, 45 %, may be on 150 g of silica, not in 2 g of residue. */
+    @Test
+    void aPortionThatNobodyAssayedHoldsWhatItWeighsAtMost() {
+        SmallBook silica = purified("10.00", "10")
+                .but("workup", "Gives other", "P1+ML1+X1")
+                .row("layers", "Layer", "X1", "Phase", "solid", "Net", "150", "Status", "kept");
+        assertEquals(List.of("X1"), balance(silica).unknown());
+        assertEquals(1, open(silica).size());
+        assertTrue(
+                open(silica).get(0).endsWith("8.60 g (45 %) may be in X1, which nobody assayed"),
+                open(silica).get(0));
+        SmallBook residue = silica.but("layers", "Net", "2.0");
+        assertTrue(
+                open(residue).get(0).endsWith("(45 %) has no place, as X1 cannot hold so much"),
+                open(residue).get(0));
+        assertEquals(LayerDecision.Outcome.KEEP, outcome(residue, "ML1"));
+    }
+
+    /** 18.80 g × 0.995 + 0.25 g = 18.96 g of 19.00 g: nothing to look for in the silica. */
+    @Test
+    void whereNothingLacksNobodyIsAskedForTheSilica() {
+        SmallBook silica = purified("18.80", "5.6")
+                .but("workup", "Gives other", "P1+ML1+X1")
+                .row("layers", "Layer", "X1", "Phase", "solid", "Net", "150", "Status", "kept");
+        assertEquals(List.of(), open(silica));
+    }
+
+    /** What was taken off a fraction is no place of a product that does not boil. */
+    @Test
+    void solventTakenOffIsNoPlace() {
+        SmallBook taken = purified("10.00", "10")
+                .but("workup", "Gives other", "F1+ML1")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "F1", "Gives other", "P1+D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40", "Status", "kept");
+        assertTrue(
+                open(taken).get(0).endsWith("(45 %) has no place"), open(taken).get(0));
     }
 }

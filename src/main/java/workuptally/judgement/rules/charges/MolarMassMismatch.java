@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.FormDifference;
+import workuptally.chemistry.Formula;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
+import workuptally.material.Part;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field;
@@ -13,6 +16,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.NmrAssay;
 import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
@@ -27,6 +31,7 @@ import workuptally.tally.amounts.Substances;
  * equals HCl, water, sodium for hydrogen or another usual form is named. The formula wins.
  */
 public final class MolarMassMismatch implements RunRule {
+    private static final String MOLAR_MASS = "Molar mass";
 
     private final Substances substances;
 
@@ -51,7 +56,14 @@ public final class MolarMassMismatch implements RunRule {
                             Figure.decimals(amount.asTypedMillimoles().getAsDouble(), 2, "mmol"),
                             Figure.decimals(amount.amountMillimoles().get().value(), 2, "mmol"))
                     : Phrase.NONE;
-            judge(findings, charge.material(), charge.formula(), charge.molarMassGramsPerMole(), charge.row(), effect);
+            judge(
+                    findings,
+                    charge.material(),
+                    charge.formula(),
+                    charge.molarMassGramsPerMole(),
+                    charge.row(),
+                    MOLAR_MASS,
+                    effect);
         }
         for (Product product : tally.run().products()) {
             judge(
@@ -60,12 +72,46 @@ public final class MolarMassMismatch implements RunRule {
                     product.formula(),
                     product.molarMassGramsPerMole(),
                     product.row(),
+                    MOLAR_MASS,
                     Phrase.NONE);
+        }
+        for (NmrAssay assay : tally.run().nmrAssays()) {
+            standard(findings, assay);
         }
         return findings.list();
     }
 
-    private void judge(FindingList findings, String name, String formula, Field typed, RowPlace row, Phrase effect) {
+    /** A standard by the formula that its name has in the tables; of a name that none has, or that tells a form, nothing is said. */
+    private void standard(FindingList findings, NmrAssay assay) {
+        if (assay.standard().isBlank()) {
+            return;
+        }
+        Material material = substances.material(assay.standard());
+        Part main = material.main();
+        if (material.parts().size() == 1
+                && main.form().isEmpty()
+                && main.substance().isPresent()) {
+            main.formula()
+                    .map(Formula::toString)
+                    .ifPresent(formula -> judge(
+                            findings,
+                            assay.standard(),
+                            formula,
+                            assay.standardMolarMassGramsPerMole(),
+                            assay.row(),
+                            "Standard molar mass",
+                            Phrase.NONE));
+        }
+    }
+
+    private void judge(
+            FindingList findings,
+            String name,
+            String formula,
+            Field typed,
+            RowPlace row,
+            String heading,
+            Phrase effect) {
         OptionalDouble computed = substances.molarMassIn(formula);
         Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
         if (computed.isEmpty() || entered.isEmpty()) {
@@ -81,7 +127,7 @@ public final class MolarMassMismatch implements RunRule {
         findings.add(
                 stops ? FindingCode.MOLAR_MASS_MISMATCH : FindingCode.MOLAR_MASS_ROUNDED,
                 stops ? Severity.STOP : Severity.NOTE,
-                row.at("Molar mass"),
+                row.at(heading),
                 Phrase.of(
                         "read molar mass {} g/mol for {}; its formula {} gives {} g/mol{}{}",
                         entered.get().asTyped(),
@@ -96,8 +142,12 @@ public final class MolarMassMismatch implements RunRule {
                         Figure.brief(100 * substances.value(Threshold.MOLAR_MASS_DIFFERS), "%"),
                         Figure.decimals(computed.getAsDouble(), 2, "")),
                 "standard atomic weights; thresholds common practice",
-                Phrase.of(
-                        "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
-                                + " the formula is used meanwhile."));
+                heading.equals(MOLAR_MASS)
+                        ? Phrase.of(
+                                "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
+                                        + " the formula is used meanwhile.")
+                        : Phrase.of(
+                                "Compare the name of the standard with its molar mass, correct the wrong one and run again; the"
+                                        + " figure as typed is used meanwhile."));
     }
 }

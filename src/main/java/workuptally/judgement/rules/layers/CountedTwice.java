@@ -3,7 +3,6 @@ package workuptally.judgement.rules.layers;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
@@ -12,7 +11,6 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.SubstanceName;
@@ -53,7 +51,7 @@ public final class CountedTwice implements RunRule {
                 }
             }
         }
-        tally.run().lots().forEach(lot -> lot(findings, tally, lot));
+        new LotAssays(substances, tally, book).judge(findings);
         return findings.list();
     }
 
@@ -129,29 +127,5 @@ public final class CountedTwice implements RunRule {
                 "{} {}",
                 assay.result().entered().map(Entered::asTyped).orElse("no result"),
                 assay.unit().map(Assay.Unit::word).orElse(""));
-    }
-
-    private static void lot(FindingList findings, RunTally tally, Lot lot) {
-        Optional<Entered> typed = lot.assayPercent().entered();
-        Optional<Assay> row = tally.run().assays().stream()
-                .filter(a -> a.sample().equals(lot.label())
-                        && a.isOf(lot.product())
-                        && a.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent())
-                .findFirst();
-        Optional<Entered> other = row.flatMap(a -> a.result().entered());
-        if (typed.isPresent()
-                && other.isPresent()
-                && typed.get().value() != other.get().value()) {
-            findings.add(
-                    FindingCode.LOT_ASSAY_DIFFERS,
-                    Severity.CHECK,
-                    typed.get().place(),
-                    Phrase.of(
-                            "lot {}: assay {} % in Isolated, {} % in Assays; the first is used",
-                            lot.label(), typed.get().asTyped(), other.get().asTyped()),
-                    Phrase.of("one assay of the lot"),
-                    FindingList.PRACTICE,
-                    Phrase.of("Keep the assay that the yield shall rest on and note the other."));
-        }
     }
 }

@@ -45,6 +45,7 @@ final class ShortRemedies {
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),
+            Map.entry(FindingCode.NEUTRALISATION_SHORT, "Settle whether the product was set free at all: %s"),
             Map.entry(FindingCode.ISOLATED_FORM_OPEN, "Settle whether the free substance or its salt was weighed: %s"),
             Map.entry(FindingCode.LAYER_PART_ONLY, "Enter the rest of the layer, or its whole volume: %s"),
             Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
