@@ -51,8 +51,9 @@ public record Review(
     /** Whether any run that was made tells a step or a layer: where none does, nobody can say what became of product or solvent. */
     public boolean recordsWorkup() {
         return runs.stream()
-                .map(run -> run.tally().run())
-                .anyMatch(run -> run.status() != Run.Status.PLANNED && run.recordsWorkup());
+                .map(RunReview::tally)
+                .anyMatch(t -> t.run().status() != Run.Status.PLANNED
+                        && (t.run().recordsWorkup() || !t.layers().isEmpty()));
     }
 
     /** A review without containers and series. */

@@ -12,9 +12,11 @@ import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.IsolatedAsIon;
+import workuptally.judgement.rules.balance.LotsAboveTheory;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.NoteAgainstFigure;
 import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.PurificationOpen;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
@@ -107,7 +109,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
-                new FormulaDoubtful(substances),
+                new FormulaDoubtful(),
                 new FormContradictsName(substances.reference()),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
@@ -160,6 +162,7 @@ public final class Rules {
                 new CakeLighterThanAgent(substances),
                 new ProductOnCake(substances),
                 new WetCrude(substances),
+                new LotsAboveTheory(),
                 new PurificationGains(),
                 new PurificationOpen(substances),
                 new NotAtConstantMass(substances),
@@ -168,6 +171,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),
                 new CountedTwice(substances),

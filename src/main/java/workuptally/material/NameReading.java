@@ -24,12 +24,14 @@ final class NameReading {
     private final NameWordSearch words;
     private final PartMaker maker;
     private final Adducts adducts;
+    private final OneSubstance oneSubstance;
     private final SolutionParts solutions;
 
     NameReading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
         this.words = new NameWordSearch(reference.nameWords());
+        this.oneSubstance = new OneSubstance(index, words);
         this.maker = new PartMaker(reference);
         this.solutions = new SolutionParts(reference, index, maker);
         this.adducts = new Adducts(reference.nameWords().stream()
@@ -103,10 +105,7 @@ final class NameReading {
             }
         }
         SubstanceIndex.Answer answer = index.find(q.rest());
-        Optional<Substance> only = answer.only()
-                .or(() -> ofGiven(answer, given))
-                .or(() -> onSupport(q))
-                .or(() -> synonyms(q));
+        Optional<Substance> only = oneSubstance.of(q, answer, given);
         if (only.isPresent()) {
             return Optional.of(of(q, only.get(), depth));
         }
@@ -128,41 +127,6 @@ final class NameReading {
                                 || !s.solute().get().name().equals(wash.solute().orElse("")))
                         .isEmpty())
                 .filter(wash -> index.find(name).substances().isEmpty());
-    }
-
-    /** A catalyst whose support is written in other words than the tables use, {@code Pd on carbon}. */
-    private Optional<Substance> onSupport(Qualifiers q) {
-        Optional<Form> support = q.form().filter(f -> f.kind() == Form.Kind.SUPPORTED);
-        return support.flatMap(form -> words.spellingsOf(form.of()).stream()
-                .flatMap(spelling -> index.find(q.rest() + spelling).only().stream())
-                .findFirst());
-    }
-
-    /** A name with a second one behind it in brackets, {@code tetrahydrofuran (THF)}: what both can mean. */
-    private Optional<Substance> synonyms(Qualifiers q) {
-        int open = q.rest().lastIndexOf('(');
-        if (open <= 0 || !q.rest().endsWith(")")) {
-            return Optional.empty();
-        }
-        List<Substance> outside =
-                index.find(q.rest().substring(0, open).strip()).substances();
-        List<Substance> inside = index.find(
-                        q.rest().substring(open + 1, q.rest().length() - 1).strip())
-                .substances();
-        List<Substance> both = outside.stream().filter(inside::contains).toList();
-        return both.size() == 1 ? Optional.of(both.get(0)) : Optional.empty();
-    }
-
-    private static Optional<Substance> ofGiven(SubstanceIndex.Answer answer, Optional<Formula> given) {
-        List<Substance> fitting = given.isEmpty()
-                ? List.of()
-                : answer.substances().stream()
-                        .filter(s -> s.formula()
-                                .flatMap(SubstanceIndex::formula)
-                                .filter(f -> f.sameComposition(given.get()))
-                                .isPresent())
-                        .toList();
-        return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
     private List<Part> of(Qualifiers q, Substance substance, int depth) {

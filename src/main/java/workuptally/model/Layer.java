@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param pH pH
  * @param composition stated composition by mass; empty if none
  * @param custody what has become of it, and who answers for it
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record Layer(
@@ -33,7 +33,7 @@ public record Layer(
         Field pH,
         List<CompositionPart> composition,
         Custody custody,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** Copies the list. */
     public Layer {

@@ -85,7 +85,12 @@ public record Lot(
      * @param netGrams net mass typed instead, g
      * @param secondGrossGrams gross of a second weighing, g
      */
-    public record Weighing(Field grossGrams, Field tareGrams, Field netGrams, Field secondGrossGrams) {}
+    public record Weighing(Field grossGrams, Field tareGrams, Field netGrams, Field secondGrossGrams) {
+        /** Heading of the cell where the mass was entered. */
+        public String heading() {
+            return grossGrams.entered().isEmpty() && netGrams.entered().isPresent() ? "Net" : "Gross";
+        }
+    }
 
     /** Stage of a lot. */
     public enum Stage {

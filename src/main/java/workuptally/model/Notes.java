@@ -27,6 +27,14 @@ public record Notes(String text, Set<Said> says) {
         /** A result is a share of chromatographic area. */
         AREA_PERCENT,
         /** A content in per cent, of a recovered solvent for example. */
-        PERCENT
+        PERCENT,
+        /** What was measured had been diluted. */
+        DILUTED,
+        /** A measurement that failed, or is not of the sample as it stands in its vessel. */
+        DOUBTED,
+        /** Some of it was spilled, lost or poured away. */
+        SPILLED,
+        /** It was weighed wet. */
+        NOT_DRY
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import workuptally.model.Field.Entered;
 
 /**
  * One workup operation.
@@ -34,6 +35,9 @@ public record Step(
         RowPlace row) {
     /** The label of the reaction mixture. */
     public static final String REACTION_MIXTURE = "RM";
+
+    /** Below every liquid that goes through a column, of which pentane (0.626) is the lightest, g/mL. */
+    private static final double LIGHTEST_ELUENT = 0.5;
 
     /** Copies the list. */
     public Step {
@@ -122,12 +126,22 @@ public record Step(
         return row.row();
     }
 
-    /** True where its mass, without a material, is how much of a lot it took. */
+    /** True where its mass, without a material or beside the volume of an eluent, is how much of a lot it took. */
     public boolean isOfPartOf(Run run) {
-        return added.material().isBlank()
-                && added.volumeMillilitres().isBlank()
+        boolean withoutMaterial =
+                added.material().isBlank() && added.volumeMillilitres().isBlank();
+        return (withoutMaterial || isLoad())
                 && added.massGrams().entered().isPresent()
                 && from.stream().anyMatch(label -> run.lot(label).isPresent());
+    }
+
+    /** True on a column where a mass stands beside a volume that no liquid of that volume can have. */
+    private boolean isLoad() {
+        Optional<Double> volume = added.volumeMillilitres().entered().map(Entered::value);
+        Optional<Double> mass = added.massGrams().entered().map(Entered::value);
+        return operation.filter(o -> o == Operation.CHROMATOGRAPH).isPresent()
+                && volume.isPresent()
+                && mass.filter(m -> m < LIGHTEST_ELUENT * volume.get()).isPresent();
     }
 
     /** All labels given, organic first, then aqueous, then others. */

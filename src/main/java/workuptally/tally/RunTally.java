@@ -118,7 +118,7 @@ public record RunTally(
                 .isPresent();
     }
 
-    /** The purifications' own balances. */
+    /** The purifications' own balances, those of lots without an assay among them. */
     public List<Purification> purifications() {
         return new PurificationAccount(run, lots, layers).list();
     }

@@ -14,10 +14,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.files.ReadingOptions;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 
 class CsvBookTest {
@@ -58,7 +61,7 @@ class CsvBookTest {
             write("layers.csv", text, charset);
             Book book = read();
             assertEquals(List.of(), book.findings());
-            assertEquals("20 °C", layer(book).notes());
+            assertEquals("20 °C", layer(book).notes().text());
         }
     }
 
@@ -150,7 +153,7 @@ class CsvBookTest {
         write("layers.csv", "Run,Layer,Gross (g),Notes\nR1,A1,12.50,20 °C – µL\n", Charset.forName("windows-1252"));
         Book book = read();
         assertEquals(List.of("encoding-guessed"), codes(book));
-        assertEquals("20 °C – µL", layer(book).notes());
+        assertEquals("20 °C – µL", layer(book).notes().text());
     }
 
     @Test
@@ -256,6 +259,20 @@ class CsvBookTest {
         assertEquals(
                 1.5, layer(book).weighing().tareGrams().entered().orElseThrow().value(), 1e-12);
         assertTrue(book.files().stream().anyMatch(file -> file.name().equals("headings.json")));
+    }
+
+    /** A lab's own heading says what its numbers are in; the file that maps it may not say otherwise, nor need it say so again. */
+    @ParameterizedTest
+    @CsvSource({"Volume (mL),UNIT_CONTRADICTION,", "Volume (µL),,0.033", "Volume,,0.033"})
+    void theUnitOfALabsOwnHeadingIsNotThrownAway(String mapped, FindingCode told, Double millilitres) throws Exception {
+        write("layers.csv", "Run,Layer,Phase,Menge (µL)\nR1,A1,aqueous,33\n", StandardCharsets.UTF_8);
+        Path headings = Files.writeString(
+                folder.resolve("headings.json"), "{\"headings\": {\"Layers\": {\"Menge (µL)\": \"" + mapped + "\"}}}");
+        Book book = new BookReader(ReadingOptions.defaults().withHeadingsFile(headings)).read(folder);
+        assertEquals(told != null, book.findings().stream().anyMatch(f -> f.code() == FindingCode.UNIT_CONTRADICTION));
+        assertEquals(
+                Optional.ofNullable(millilitres),
+                book.runs().get(0).layers().get(0).volumeMillilitres().entered().map(e -> e.value()));
     }
 
     @Test

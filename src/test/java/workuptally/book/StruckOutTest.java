@@ -79,7 +79,7 @@ class StruckOutTest {
                 + "<c s='1' t='inlineStr'><is><t>pale</t></is></c></row>");
         assertEquals(List.of("struck-out", "struck-out", "struck-out", "struck-out", "struck-out"), codes(book));
         assertTrue(layer(book).custody().madeOn().isEmpty());
-        assertEquals("", layer(book).notes());
+        assertEquals("", layer(book).notes().text());
     }
 
     @Test

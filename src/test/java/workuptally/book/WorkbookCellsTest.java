@@ -238,7 +238,14 @@ class WorkbookCellsTest {
             Path file = Zips.write(folder.resolve("book.xlsx"), parts, charset);
             assertEquals(
                     "20 °C",
-                    new BookReader().read(file).runs().get(0).layers().get(0).notes());
+                    new BookReader()
+                            .read(file)
+                            .runs()
+                            .get(0)
+                            .layers()
+                            .get(0)
+                            .notes()
+                            .text());
         }
     }
 

@@ -107,11 +107,26 @@ final class HeadingUnits {
     }
 
     private void read(SchemaColumn column, HeadingRow.Typed typed, Place place, FindingLog log) {
-        String unitText = HeadingText.of(typed.heading()).unitText();
+        String mapped = HeadingText.of(typed.heading()).unitText();
+        String onSheet = HeadingText.of(BookWords.tidy(typed.cell().text())).unitText();
+        String unitText = mapped.isEmpty() && Unit.named(onSheet).isPresent() ? onSheet : mapped;
         if (unitText.isEmpty()) {
             return;
         }
         Optional<Unit> unit = Unit.named(unitText);
+        if (areApart(unit, Unit.named(onSheet))) {
+            withoutReadableUnit.add(column.heading());
+            log.add(
+                    FindingCode.UNIT_CONTRADICTION,
+                    column.need().severity(),
+                    "",
+                    place,
+                    "read the heading '" + BookWords.tidy(typed.cell().text()) + "', which the headings file calls '"
+                            + typed.heading() + "'",
+                    "one unit for a number",
+                    "Correct the unit in the headings file and run again; the numbers of this column were not used.");
+            return;
+        }
         if (column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT) {
             unit.ifPresent(u -> units.put(column.heading(), u));
             places.put(column.heading(), place);
@@ -136,6 +151,13 @@ final class HeadingUnits {
                 "read the heading '" + BookWords.tidy(typed.cell().text()) + "'",
                 "a unit for " + column.expected(),
                 "Correct the unit in the heading and run again; the numbers of this column were not used.");
+    }
+
+    private static boolean areApart(Optional<Unit> one, Optional<Unit> other) {
+        return one.isPresent()
+                && other.isPresent()
+                && one.get().quantity() == other.get().quantity()
+                && !one.get().isSameAs(other.get());
     }
 
     /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */

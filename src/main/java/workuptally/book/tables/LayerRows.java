@@ -3,6 +3,7 @@ package workuptally.book.tables;
 import java.util.List;
 import java.util.Optional;
 import workuptally.book.words.BookWords;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.TotalRow;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
@@ -87,7 +88,7 @@ public final class LayerRows {
                         row.text("Released by"),
                         row.date("Made on"),
                         row.date("Review by")),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes")),
                 row.place());
     }
 }

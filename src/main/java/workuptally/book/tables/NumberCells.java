@@ -13,6 +13,7 @@ import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
+import workuptally.book.words.SeveralProtons;
 import workuptally.book.words.Unit;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
@@ -221,7 +222,7 @@ final class NumberCells {
 
     /** A number converted from the unit typed; unreadable and reported where unit or range do not fit the column. */
     Field converted(SchemaColumn column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
-        Optional<Refusal> ofUnit = Refusal.ofUnit(column, typed, target, row.namesAcidOfSeveralProtons());
+        Optional<Refusal> ofUnit = Refusal.ofUnit(column, typed, target, namesAcidOfSeveralProtons());
         if (ofUnit.isPresent()) {
             return refused(column, cell, ofUnit.get());
         }
@@ -311,5 +312,12 @@ final class NumberCells {
                         : spreads
                                 ? "Nothing, if that is meant: amounts and results count it as a range."
                                 : "Nothing, if the number is the one the column means; what stands beside it was not used.");
+    }
+
+    /** True where the row is about an acid or base that counts more than once in a normal solution. */
+    private boolean namesAcidOfSeveralProtons() {
+        return row.hasColumn("Material")
+                && SeveralProtons.named(
+                        row.text("Material") + " " + (row.hasColumn("Formula") ? row.text("Formula") : ""));
     }
 }

@@ -18,7 +18,6 @@ import workuptally.book.words.FootnoteMarks;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
-import workuptally.book.words.SeveralProtons;
 import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
@@ -71,12 +70,11 @@ final class TableRow {
     }
 
     boolean isBlank() {
-        for (String heading : columns.keySet()) {
-            if (cell(heading).isPresent()) {
-                return false;
-            }
-        }
-        return true;
+        return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
+    }
+
+    boolean hasColumn(String heading) {
+        return columns.containsKey(heading);
     }
 
     boolean isBlank(String heading) {
@@ -222,13 +220,6 @@ final class TableRow {
         return word.isEmpty()
                 ? number(heading)
                 : numbers.converted(column, cell(heading).orElseThrow(), word.get(), own, own);
-    }
-
-    /** True where the row is about an acid or base that counts more than once in a normal solution. */
-    boolean namesAcidOfSeveralProtons() {
-        return columns.containsKey("Material")
-                && SeveralProtons.named(
-                        text("Material") + " " + (columns.containsKey("Formula") ? text("Formula") : ""));
     }
 
     /** A count, which may be a word or carry a times sign: {@code 3 x}, {@code three}. */

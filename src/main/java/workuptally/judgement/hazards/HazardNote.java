@@ -21,7 +21,7 @@ public record HazardNote(
         boolean ofMaterial,
         List<FlashPoint> inWater) {
     /** Source of a note that says that no row is held. */
-    static final String NO_ROW = "reference table of hazards";
+    static final String NO_ROW = "reference table of hazards, no row";
 
     /** Copies the list, and shares words that are equal in many runs. */
     public HazardNote {

@@ -188,7 +188,10 @@ final class PortionHazards {
         }
     }
 
-    /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
+    /**
+     * A part that stands under another name than that of the tables, as a charge or the solute of a solution does: its statements are found
+     * by what the name means.
+     */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
         boolean wet = percents.getOrDefault(IngredientAccount.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {

@@ -15,6 +15,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Closure.Verdict;
 import workuptally.tally.balance.Purification;
@@ -26,8 +27,8 @@ import workuptally.tally.layers.LayerTally;
  * or where what is unaccounted for is small at its upper 95 % bound. No decision rests on the word "closes": coarser readings close more.
  *
  * <p>Own evidence does not suffice while a rag was not assayed, a portion that a step gave or a step that gave a portion was not recorded,
- * where a balance is over, or where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then a
- * portion was not recorded or something that was measured is wrong, or it is in a portion or by-product that an assay must show first. A
+ * where a balance is over, a purification gave more than went into it, or where more is missing, at its lower 95 % bound, than all places
+ * together can hold and the run limit: then a portion was not recorded or something that was measured is wrong, or it is in a portion or by-product that an assay must show first. A
  * conversion that was entered accounts for what never formed. Where the balance cannot be decided, for want of an assay or because it is too coarse, its best estimate counts instead:
  * knowing less never lets a layer pass. The small rest must leave room for U, by which a balance may read too
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
@@ -36,6 +37,19 @@ final class BalanceSettled implements LayerCondition {
 
     @Override
     public Condition judge(LayerEvidence evidence) {
+        Optional<Purification> gaining = gaining(evidence);
+        if (gaining.isPresent()) {
+            return new Condition(
+                    Criterion.BALANCE,
+                    State.NOT_MET,
+                    Phrase.of(
+                            "{} of {} came of {}, which held {} at most: one of the readings is wrong",
+                            Figure.digits(
+                                    gaining.get().assayedGrams().orElseThrow().value(), 4, "g"),
+                            gaining.get().product(),
+                            String.join(", ", gaining.get().sources()),
+                            Figure.digits(gaining.get().inGrams().value(), 4, "g")));
+        }
         if (!evidence.layer().endsWorkup()) {
             return ofLiquor(evidence);
         }
@@ -114,7 +128,29 @@ final class BalanceSettled implements LayerCondition {
         return new Condition(Criterion.BALANCE, State.MET, words(closures.get(0)));
     }
 
-    /** The purification of a liquor that lacks more than is usually lost, though every portion of it is known. */
+    /**
+     * A purification in which assays found more than there was: of a liquor its own, of a layer that of a lot that stands in its balance,
+     * since what was purified may have been read wrong.
+     */
+    private static Optional<Purification> gaining(LayerEvidence evidence) {
+        List<String> ends = evidence.run().lots().stream()
+                .filter(LotTally::endsWorkup)
+                .map(l -> l.lot().label())
+                .toList();
+        if (ends.size() == evidence.run().lots().size()) {
+            return Optional.empty();
+        }
+        double factor = evidence.book().limits().value(Limit.COVERAGE_FACTOR);
+        boolean ofWorkup = evidence.layer().endsWorkup();
+        return evidence.run().purifications().stream()
+                .filter(p -> p.gainsByAssay(factor))
+                .filter(p -> ofWorkup
+                        ? p.sources().stream().anyMatch(ends::contains)
+                        : p.holds(evidence.layer().label()))
+                .findFirst();
+    }
+
+    /** The purification of a liquor that lacks more than is usually lost and than what nobody assayed can hold. */
     private static Optional<Purification> lacking(LayerEvidence evidence) {
         Set<String> told = evidence.findings().stream()
                 .filter(f -> f.code() == FindingCode.PURIFICATION_OPEN)
@@ -124,6 +160,7 @@ final class BalanceSettled implements LayerCondition {
                 ? Optional.empty()
                 : evidence.run().purifications().stream()
                         .filter(p -> p.holds(evidence.layer().label()))
+                        .filter(p -> p.withoutPlaceAtLeastPercent() > 0)
                         .filter(p -> p.sources().stream().anyMatch(told::contains))
                         .findFirst();
     }
@@ -202,7 +239,7 @@ final class BalanceSettled implements LayerCondition {
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
             } else if (!measured && lacksItsPhase(layer, evidence.run())) {
-                labels.add(layer.label() + ", whose phase is not recorded,");
+                labels.add(layer.label() + " (phase not recorded)");
             }
         }
         labels.addAll(evidence.run().evidence().gaps().missingLayers());

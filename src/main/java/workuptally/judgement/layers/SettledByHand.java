@@ -15,7 +15,7 @@ import workuptally.model.Severity;
  * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
  */
 public final class SettledByHand {
-    /** Findings about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
+    /** Findings about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer, a note. */
     static final Set<FindingCode> CODES = Set.of(
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
@@ -24,6 +24,7 @@ public final class SettledByHand {
             FindingCode.ISOLATED_FORM_OPEN,
             FindingCode.NEUTRALISATION_SHORT,
             FindingCode.LAYER_PART_ONLY,
+            FindingCode.NOTE_AGAINST_FIGURE,
             FindingCode.LAYER_DENSITY_UNEXPECTED);
 
     private static final Pattern LIST_MARKS = Pattern.compile("[,;:]");
@@ -53,7 +54,7 @@ public final class SettledByHand {
                 .orElse(finding);
     }
 
-    /** True for a finding about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer. */
+    /** True for a finding about a quench, an emulsion, the pH of a step, the form of a lot, the volume or the density of a layer, a note. */
     static boolean isOfTheBench(Finding finding) {
         return CODES.contains(finding.code());
     }

@@ -3,6 +3,7 @@ package workuptally.judgement.rules;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
@@ -109,16 +110,20 @@ public final class SuspectEntries {
                     suspect.place(),
                     seen(suspect),
                     Phrase.of(
-                            "chi-square {} as typed, {} with that entry, over {} balances",
-                            Figure.decimals(suspect.chiSquareBefore().orElse(0), 0, ""),
-                            Figure.decimals(suspect.chiSquareAfter().orElse(0), 1, ""),
-                            suspect.degreesOfFreedom()),
+                            "balances off by {} times their uncertainty as typed, by {} with that entry",
+                            Figure.decimals(times(suspect.chiSquareBefore(), suspect.degreesOfFreedom()), 1, ""),
+                            Figure.decimals(times(suspect.chiSquareAfter(), suspect.degreesOfFreedom()), 1, "")),
                     TESTED,
                     Phrase.of(
                             "Look at the cell and at the sheet it was copied from{}; nothing is changed until a person"
                                     + " corrects it.",
                             together(suspect)));
         }
+    }
+
+    /** The root mean square of what the balances are off, in standard uncertainties. */
+    private static double times(OptionalDouble chiSquare, int degreesOfFreedom) {
+        return Math.sqrt(chiSquare.orElse(0) / Math.max(1, degreesOfFreedom));
     }
 
     private static boolean isToldBy(Finding finding, Suspect suspect) {

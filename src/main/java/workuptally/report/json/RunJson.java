@@ -53,7 +53,9 @@ final class RunJson {
         json.array("lots", tally.lots(), this::lot);
         json.array("yields", tally.yields(), this::yieldOf);
         json.array("closures", tally.closures(), this::closure);
-        PurificationJson.write(json, tally.purifications());
+        PurificationJson.write(
+                json,
+                tally.purifications().stream().filter(p -> !p.inIsAtMost()).toList());
         LayerJson layers = new LayerJson(json, review);
         json.array("layers", tally.layers(), layers::write);
         json.array("layerShares", shares(), this::shares);

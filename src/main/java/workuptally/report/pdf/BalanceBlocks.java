@@ -44,7 +44,7 @@ final class BalanceBlocks {
         List<String> sentences = new ArrayList<>();
         List<Closure> closures = run.tally().closures();
         for (Closure closure : closures) {
-            if (!closure.candidates().isEmpty()) {
+            if (!closure.candidates().isEmpty() && !isTooMuch(closure)) {
                 sentences.add(candidates(closure, closures.size() > 1));
             }
         }
@@ -56,13 +56,22 @@ final class BalanceBlocks {
     private String closureLine(Closure closure) {
         ReadableNumbers figures = look.figures();
         ReadableNumbers.Pair percent = figures.pair(closure.percent().value(), closure.expandedUncertaintyPercent());
-        ReadableNumbers.Pair rest = figures.pair(closure.unaccountedPercent(), closure.expandedUncertaintyPercent());
+        boolean tooMuch = isTooMuch(closure);
+        ReadableNumbers.Pair rest =
+                figures.pair(Math.abs(closure.unaccountedPercent()), closure.expandedUncertaintyPercent());
+        String sign = !tooMuch && closure.unaccountedPercent() < 0 ? "\u2212" : "";
         String grams = closure.unaccountedAs().isBlank()
                 ? ""
-                : " (" + figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g " + closure.unaccountedAs()
-                        + ")";
+                : " (" + sign + figures.significant(Math.abs(closure.unaccountedGrams()), 2) + "\u00A0g "
+                        + closure.unaccountedAs() + ")";
         return "Balance on " + closure.skeleton() + " " + percent.together() + "\u00A0%: "
-                + closure.verdict().word() + "; unaccounted " + rest.value() + "\u00A0%" + grams + ".";
+                + closure.verdict().word() + "; " + (tooMuch ? "" : "unaccounted " + sign) + rest.value() + "\u00A0%"
+                + (tooMuch ? " too much" : "") + grams + ".";
+    }
+
+    /** More was found than was charged, by more than U: there is no rest to look for. */
+    private static boolean isTooMuch(Closure closure) {
+        return -closure.unaccountedPercent() > closure.expandedUncertaintyPercent();
     }
 
     private String candidates(Closure closure, boolean named) {

@@ -1,5 +1,6 @@
 package workuptally.report.pdf;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -113,13 +114,18 @@ final class PeriodAccountBlocks {
                 TableCell.of(container.open().days().map(Object::toString).orElse("–")),
                 TableCell.of(container.open().dueOn().map(Object::toString).orElse("none set")),
                 TableCell.of(container.asOf().map(Object::toString).orElse("not stated")),
-                TableCell.of(standing(container)));
+                TableCell.of(standing(container, review.span().to())));
     }
 
-    private static String standing(ContainerShare container) {
+    /** Where the book that lists it last is older than the end of the period, its limit may have passed since. */
+    static String standing(ContainerShare container, LocalDate end) {
         StringJoiner words = new StringJoiner(", ");
+        Optional<LocalDate> passed = container.open().dueOn().filter(day -> day.isBefore(end));
         if (container.overdue()) {
             words.add("overdue");
+        } else if (passed.isPresent()
+                && container.asOf().filter(passed.get()::isBefore).isEmpty()) {
+            words.add("limit passed unless collected");
         } else if (container.open().dueNow()) {
             words.add("due: last working day");
         }

@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Gap;
@@ -93,6 +95,10 @@ public final class SafetyReport {
             }
         }
         blocks.add(look.heading(counts.toString()));
+        Map<String, String> onLabel = review.findings().stream()
+                .filter(f -> f.code() == FindingCode.PROPOSAL_LABEL)
+                .collect(Collectors.toMap(
+                        f -> f.subject().transfer(), f -> look.wording().of(f.action()), (first, next) -> first));
         List<List<TableCell>> rows = new ArrayList<>();
         for (ProposalLine line : lines) {
             rows.add(List.of(
@@ -103,7 +109,8 @@ public final class SafetyReport {
                     TableCell.of(look.figures().significant(line.grams(), 4)),
                     TableCell.of(
                             line.reasons().isEmpty()
-                                    ? "nothing recorded stands against it; a person decides"
+                                    ? "nothing recorded stands against it. "
+                                            + onLabel.getOrDefault(line.transfer(), "A person decides.")
                                     : String.join("; ", line.reasons()))));
         }
         blocks.add(new TaggedTable(

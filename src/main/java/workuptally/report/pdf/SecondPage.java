@@ -122,10 +122,10 @@ final class SecondPage {
     private static String left(List<RunReview> left) {
         long open = left.stream().filter(r -> worst(r) != Severity.NOTE).count();
         long quiet = left.size() - open;
-        return (left.size() == 1 ? "1 run is" : left.size() + " runs are") + " not listed here: "
-                + (quiet > 0 ? quiet + " with nothing to settle" : "")
-                + (quiet > 0 && open > 0 ? ", " : "")
-                + (open > 0 ? open + " with something to settle" : "") + "; each has its own part below. ";
+        return (left.size() == 1 ? "1 run is" : left.size() + " runs are") + " not listed here, "
+                + (open > 0 ? open + " with something to settle" : "with notes at most")
+                + (open > 0 && quiet > 0 ? ", " + quiet + " with notes at most" : "")
+                + "; each has its own part below. ";
     }
 
     private Paragraph key(String left) {

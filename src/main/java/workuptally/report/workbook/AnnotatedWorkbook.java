@@ -33,7 +33,8 @@ public final class AnnotatedWorkbook {
         }
         try (BookPackage book =
                 BookPackage.open(input, output.resolveSibling(output.getFileName() + ".transitional"))) {
-            new CarryOver(book, review.findings(), ReviewTables.of(review, wording), wording).write(output);
+            new CarryOver(book, review.findings(), MarkedFindings.of(review), ReviewTables.of(review, wording), wording)
+                    .write(output);
         } catch (RuntimeException e) {
             // The spreadsheet library reports a damaged part by runtime exceptions of many kinds.
             if (isOurs(e)) {

@@ -50,12 +50,12 @@ final class CarryOver {
     /** Parts of the user's that the library changed on purpose. */
     private final Set<String> changed = new HashSet<>();
 
-    CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables, Wording wording) {
+    CarryOver(BookPackage book, List<Finding> findings, List<Finding> marked, List<TableView> tables, Wording wording) {
         this.wording = wording;
         this.book = book;
         this.findings = findings;
         this.tables = tables;
-        Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
+        Map<String, SheetMarks> bySheet = SheetMarks.bySheet(marked);
         book.sheetNames().forEach((part, name) -> {
             SheetMarks found = bySheet.get(SheetMarks.key(name));
             if (found != null && book.isWorksheet(part)) {

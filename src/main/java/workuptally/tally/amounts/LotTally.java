@@ -33,6 +33,17 @@ public record LotTally(
         return endsWorkup && lot.stage().filter(s -> s == Lot.Stage.PURIFIED).isEmpty();
     }
 
+    /**
+     * Product in the lot at most, g: what its assay says, without one all that it weighs; empty where either cannot be computed or told as
+     * the form that counts.
+     */
+    public Optional<MeasuredValue> atMostGrams() {
+        boolean formIsKnown = gramsPerGram != 1 || lot.isOf(product);
+        return pureGrams.or(() -> productFraction.isEmpty() && formIsKnown
+                ? netGrams.map(net -> net.times(gramsPerGram))
+                : Optional.empty());
+    }
+
     /** A lot of a product that has one form only. */
     public LotTally(
             Lot lot,

@@ -49,7 +49,7 @@ public final class Substances {
     private final AtomicWeights atomicWeights;
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    private final Map<String, Formula> formulas;
+    private final Map<String, Optional<Formula>> formulas;
     private final MaterialReader materials;
     private final SoluteCompositions solutes;
     private final QuenchTests quenchTests;
@@ -73,7 +73,7 @@ public final class Substances {
         }
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
-        this.solutes = new SoluteCompositions(reference.solutes(), this::formula);
+        this.solutes = new SoluteCompositions(reference.solutes(), Formula::parse);
         this.quenchTests = new QuenchTests(reference);
     }
 
@@ -105,7 +105,7 @@ public final class Substances {
     public Optional<FormDifference> formDifference(double gramsPerMole) {
         List<FormDifference.Form> forms = reference.addedForms().stream()
                 .map(row -> new FormDifference.Form(
-                        row.name(), formula(row.added()), row.removed().map(this::formula), row.numbers()))
+                        row.name(), Formula.parse(row.added()), row.removed().map(Formula::parse), row.numbers()))
                 .toList();
         Optional<FormDifference> found = FormDifference.of(gramsPerMole, atomicWeights, forms);
         reference.addedForms().stream()
@@ -159,22 +159,9 @@ public final class Substances {
         return formula.molarMass(atomicWeights).gramsPerMole();
     }
 
-    /**
-     * Reads a molecular formula, each only once.
-     *
-     * @throws IllegalFormulaException (unchecked) if it cannot be read
-     */
-    public Formula formula(String text) {
-        return formulas.computeIfAbsent(text, Formula::parse);
-    }
-
-    /** The formula that a cell holds; empty for a blank one, and for one that cannot be read. */
+    /** The formula that a cell holds, each read only once; empty for a blank one, and for one that cannot be read. */
     public Optional<Formula> formulaIn(String text) {
-        try {
-            return text.isBlank() ? Optional.empty() : Optional.of(formula(text));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+        return formulas.computeIfAbsent(text, Formula::in);
     }
 
     /** Molar mass by the formula that a cell holds, g/mol; empty too for an element without an atomic weight. */

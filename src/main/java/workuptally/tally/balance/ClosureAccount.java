@@ -308,7 +308,7 @@ public final class ClosureAccount {
                 .toList();
     }
 
-    /** The unknowns first, as nothing but the gap bounds them. */
+    /** The unknowns first, as nothing but the gap bounds them; none where too much was found, so that nothing is to be looked for. */
     private static List<Candidate> candidates(
             Optional<Product> as,
             Predicate<String> counts,
@@ -316,7 +316,10 @@ public final class ClosureAccount {
             double reachGrams,
             List<Unknown> unknowns,
             Whereabouts whereabouts) {
-        double most = Math.max(0, unaccountedGrams + reachGrams);
+        double most = unaccountedGrams + reachGrams;
+        if (most < 0) {
+            return List.of();
+        }
         Stream<Candidate> first =
                 unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy(), u.looked()));
         Stream<Candidate> others = as.map(p -> whereabouts.of(p, counts, unaccountedGrams, reachGrams)).stream()

@@ -259,9 +259,7 @@ public final class ProductWhereabouts implements Whereabouts {
         }
         double inLots = inLotsGrams(other, product);
         return Optional.of(new Candidate(
-                run.charges().stream().anyMatch(c -> c.material().equalsIgnoreCase(other.name()))
-                        ? "unreacted " + other.name()
-                        : other.name(),
+                run.charges().stream().anyMatch(c -> c.isOf(other.name())) ? "unreacted " + other.name() : other.name(),
                 0,
                 most,
                 "named in Products, assayed nowhere",

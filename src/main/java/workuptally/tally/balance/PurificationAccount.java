@@ -7,16 +7,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
 
 /**
  * The balances of the purifications of a run: one for each product of lots that other lots were made from. Lots and portions that come of
- * the same lots, a pool of liquors among them, are of one balance. Without the content of what was purified there is none. A step may say how much of a lot it
- * took: its mass, without a material.
+ * the same lots, a pool of liquors among them, are of one balance. Of what was purified without an assay the whole mass stands in it, as an
+ * upper bound. A step may say how much of a lot it took: its mass, without a material.
  */
 public final class PurificationAccount {
     private final Run run;
@@ -82,20 +85,31 @@ public final class PurificationAccount {
         List<LotTally> before = lots.stream()
                 .filter(l -> sources.contains(l.lot().label()) && l.isOf(product))
                 .toList();
-        boolean known = before.stream().allMatch(l -> l.pureGrams().isPresent())
+        boolean known = before.stream().allMatch(l -> l.atMostGrams().isPresent())
                 && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
         Optional<MeasuredValue> in = before.stream()
-                .flatMap(l -> l.pureGrams().map(pure -> pure.times(taken(l))).stream())
+                .flatMap(l -> l.atMostGrams().map(most -> most.times(taken(l))).stream())
                 .reduce(MeasuredValue::plus);
         if (!known || in.isEmpty() || in.get().value() <= 0) {
             return Optional.empty();
         }
         List<MeasuredValue> found = new ArrayList<>();
+        List<MeasuredValue> assayed = new ArrayList<>();
+        List<String> made = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
+        double unknownAtMost = 0;
         for (LotTally lot : lots) {
             if (comesOf(lot.lot().label(), sources) && lot.isOf(product)) {
-                lot.pureGrams()
-                        .ifPresentOrElse(found::add, () -> unknown.add(lot.lot().label()));
+                if (lot.pureGrams().isPresent()) {
+                    found.add(lot.pureGrams().get());
+                    made.add(lot.lot().label());
+                    if (lot.basis() == YieldBasis.ASSAY) {
+                        assayed.add(lot.pureGrams().get());
+                    }
+                } else {
+                    unknown.add(lot.lot().label());
+                    unknownAtMost += grams(lot.netGrams().map(net -> net.times(lot.gramsPerGram())));
+                }
             }
         }
         if (found.isEmpty()) {
@@ -113,21 +127,44 @@ public final class PurificationAccount {
                     content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);
             if (mass.isPresent()) {
                 found.add(mass.get());
+                assayed.add(mass.get());
             } else if (most.isPresent()
                     && content.filter(Content::isBoundedByConservation).isEmpty()) {
                 bounded += most.getAsDouble();
-            } else {
+            } else if (!isSolventTakenOff(layer, product)) {
                 unknown.add(layer.label());
+                unknownAtMost += grams(layer.massGrams());
             }
         }
         return Optional.of(new Purification(
                 sources,
+                made,
                 product,
                 in.get(),
+                before.stream().anyMatch(l -> l.pureGrams().isEmpty()),
                 found.stream().reduce(MeasuredValue::plus).orElseThrow(),
+                assayed.stream().reduce(MeasuredValue::plus),
                 bounded,
                 labels,
-                unknown));
+                unknown,
+                unknownAtMost));
+    }
+
+    /** A distillate of an evaporation, in which a product without a boiling point is not looked for. */
+    private boolean isSolventTakenOff(LayerTally layer, String product) {
+        boolean evaporated = graph.givenBy(layer.label())
+                .flatMap(Step::operation)
+                .filter(o -> o == Step.Operation.CONCENTRATE || o == Step.Operation.STRIP)
+                .isPresent();
+        return evaporated
+                && layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent()
+                && run.product(product)
+                        .filter(p -> p.boilingPointCelsius().entered().isPresent())
+                        .isEmpty();
+    }
+
+    private static double grams(Optional<MeasuredValue> weighed) {
+        return weighed.map(MeasuredValue::value).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Part of a lot that steps took of it, where they say how much; else all of it. */

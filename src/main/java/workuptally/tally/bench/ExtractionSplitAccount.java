@@ -86,7 +86,7 @@ final class ExtractionSplitAccount {
 
     private Optional<String> solventOf(Ingredients organic) {
         return organic.parts().entrySet().stream()
-                .filter(e -> flow.isOrganicSolvent(e.getKey()))
+                .filter(e -> substances.isOrganicSolvent(e.getKey()))
                 .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
                 .map(java.util.Map.Entry::getKey);
     }

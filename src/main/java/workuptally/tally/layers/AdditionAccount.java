@@ -83,7 +83,7 @@ public final class AdditionAccount {
             return Optional.empty();
         }
         Optional<Entered> mass = step.added().massGrams().entered();
-        if (mass.isPresent()) {
+        if (mass.isPresent() && !step.isOfPartOf(run)) {
             double each = uncertainty.massGrams(mass.get());
             return Optional.of(readings.enter(
                     "mass of " + step.added().material() + " in step " + step.number(),

@@ -144,7 +144,7 @@ public final class IdentityAccount {
     private boolean isSolventOfUnknownAmount(ChargeAmount amount) {
         return amount.massGrams().isEmpty()
                 && amount.volumeMillilitres().isEmpty()
-                && flow.isOrganicSolvent(amount.charge().material());
+                && substances.isOrganicSolvent(amount.charge().material());
     }
 
     private static boolean addsUnknown(Step step) {
@@ -173,7 +173,7 @@ public final class IdentityAccount {
     /** Grams of a charge that is neither a listed solvent nor bound to the water; of a solution only what is dissolved. */
     private double soluteGrams(ChargeAmount amount) {
         String material = amount.charge().material();
-        if (flow.isOrganicSolvent(material) || flow.goesWithWater(material)) {
+        if (substances.isOrganicSolvent(material) || flow.goesWithWater(material)) {
             return 0;
         }
         double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
@@ -189,7 +189,7 @@ public final class IdentityAccount {
     }
 
     private Optional<Expected> expected(Ingredients phase, double solutes, double soluteDensity, double celsius) {
-        Ingredients liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
+        Ingredients liquid = phase.share(c -> substances.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
         double rest =
                 liquid.share(c -> c.equals(IngredientAccount.REST) ? 1 : 0).millilitres();
         if (liquid.millilitres() <= 0 || rest > substances.value(Threshold.PHASE_UNKNOWN_MOST) * liquid.millilitres()) {
@@ -205,7 +205,8 @@ public final class IdentityAccount {
             grams += of.getAsDouble();
             millilitres += part.getValue().millilitres() / substances.densityOver20(part.getKey(), celsius);
         }
-        double dissolving = liquid.share(c -> flow.isOrganicSolvent(c) || c.equals(IngredientAccount.WATER) ? 1 : 0)
+        double dissolving = liquid.share(
+                        c -> substances.isOrganicSolvent(c) || c.equals(IngredientAccount.WATER) ? 1 : 0)
                 .millilitres();
         double dissolved = liquid.parts().values().stream()
                 .filter(part -> part.millilitres() <= 0)

@@ -244,7 +244,16 @@ public final class IngredientAccount {
      * True where a component belongs with the water: water itself, salts, mineral acids and bases. A charge without a formula does so only
      * where the tables list it as a solute.
      */
-    boolean goesWithWater(String component, Optional<Charge> charge) {
+    boolean goesWithWater(String component, List<Charge> charges) {
+        for (Charge charge : charges) {
+            if (charge.material().equals(component)) {
+                return goesWithWater(component, Optional.of(charge));
+            }
+        }
+        return goesWithWater(component, Optional.empty());
+    }
+
+    private boolean goesWithWater(String component, Optional<Charge> charge) {
         if (component.equals(WATER) || component.equals(REST)) {
             return true;
         }

@@ -1,13 +1,11 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -43,7 +41,7 @@ public final class LayerFlow {
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
     private final Map<Step, Ingredients> taken = new IdentityHashMap<>();
     private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
-    private final Map<String, Ingredients> unnamedLiquors = new LinkedHashMap<>();
+    private final LiquorsWithoutLabel liquors;
 
     private LayerFlow(
             LayerGraph graph, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
@@ -52,6 +50,7 @@ public final class LayerFlow {
         this.materials = new IngredientAccount(substances);
         this.additions = additions;
         this.outputs = new StepOutputs(run, graph, substances);
+        this.liquors = new LiquorsWithoutLabel(run, substances, outputs);
         this.measured = new MeasuredPortions(run, substances, layers);
         this.shakes = new FunnelShakes(substances, measured);
     }
@@ -121,19 +120,14 @@ public final class LayerFlow {
         return measured.putGrams();
     }
 
-    /** True for a listed organic solvent. */
-    public boolean isOrganicSolvent(String component) {
-        return substances.isOrganicSolvent(component);
-    }
-
-    /** Phases of contacts to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
+    /** Phases of contacts and liquors to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
     public List<UnlabelledPhase> unlabelledPhases() {
         return List.copyOf(unlabelled);
     }
 
-    /** Solvents of a purification to which the step gives no label but its lots, by a name for them. */
+    /** Liquids to which a step gives no label beside its solids and lots, by a name for them. */
     public Map<String, Ingredients> unnamedLiquors() {
-        return Collections.unmodifiableMap(unnamedLiquors);
+        return liquors.all();
     }
 
     /** A portion without the drying agents in it that no water has dissolved. */
@@ -142,9 +136,9 @@ public final class LayerFlow {
         return portion.share(name -> agents.parts().containsKey(name) ? 0 : 1);
     }
 
-    /** True for a run of which nothing was done yet. */
-    boolean isPlanned() {
-        return run.status() == Run.Status.PLANNED;
+    /** The run that is followed. */
+    Run run() {
+        return run;
     }
 
     /** The two phases of a contact. */
@@ -194,16 +188,15 @@ public final class LayerFlow {
         if (liquids.isEmpty()) {
             boolean goesOn = step.gives().stream().allMatch(l -> outputs.isDistillate(l) || outputs.isSolid(step, l));
             give(goesOn ? step.from() : List.of(), left);
-            boolean purified =
-                    StepOutputs.is(step, Operation.CHROMATOGRAPH) || StepOutputs.is(step, Operation.CRYSTALLISE);
-            if (purified && !goesOn && left.totalGrams() > 0) {
-                String name = StepOutputs.is(step, Operation.CHROMATOGRAPH) ? "eluate" : "liquor";
-                unnamedLiquors.put(name + " of step " + step.number(), left);
+            if (liquors.keep(step, left, isLiquid(left))) {
+                leaveUnlabelled(step, Layer.Phase.MOTHER_LIQUOR, left);
             }
             return;
         }
-        List<String> organic = among(liquids, step.given().organic());
-        List<String> aqueous = among(liquids, step.given().aqueous());
+        List<String> organic =
+                liquids.stream().filter(step.given().organic()::contains).toList();
+        List<String> aqueous =
+                liquids.stream().filter(step.given().aqueous()::contains).toList();
         if (organic.isEmpty() || aqueous.isEmpty()) {
             give(liquids, left);
         } else if (StepOutputs.isDistillation(step)) {
@@ -214,10 +207,6 @@ public final class LayerFlow {
             give(organic, split.organic());
             give(aqueous, split.aqueous());
         }
-    }
-
-    private static List<String> among(List<String> labels, List<String> others) {
-        return labels.stream().filter(others::contains).toList();
     }
 
     /** Drying agents that no water has dissolved: there is less of it than their hydrates could bind. */
@@ -343,11 +332,6 @@ public final class LayerFlow {
     }
 
     boolean goesWithWater(String name) {
-        for (Charge charge : run.charges()) {
-            if (charge.material().equals(name)) {
-                return materials.goesWithWater(name, Optional.of(charge));
-            }
-        }
-        return materials.goesWithWater(name, Optional.empty());
+        return materials.goesWithWater(name, run.charges());
     }
 }

@@ -11,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
+import workuptally.model.Run;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
@@ -59,7 +60,7 @@ public final class LayerMakeUpAccount {
 
     private Optional<Double> estimatedGrams(LayerTally layer) {
         Ingredients portion = flow.portion(layer.label());
-        if (flow.isPlanned()
+        if (flow.run().status() == Run.Status.PLANNED
                 || layer.entry().isEmpty()
                 || portion.totalGrams() <= 0
                 || layer.aliquot() && layer.volumeMillilitres().isEmpty()) {

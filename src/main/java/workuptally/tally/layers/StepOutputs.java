@@ -161,7 +161,7 @@ public final class StepOutputs {
     }
 
     /** True where a drying agent was added on the way to a step, after the last contact. */
-    private boolean isDried(Step step) {
+    boolean isDried(Step step) {
         return step.from().stream()
                 .flatMap(label -> run.steps().stream()
                         .filter(earlier -> earlier != step && earlier.gives().contains(label)))

@@ -35,6 +35,10 @@ record BookCell(RowPlace row, String heading, String part) {
     }
 
     boolean is(RowPlace other, String otherHeading, String otherPart) {
-        return part.equals(otherPart) && heading.equals(otherHeading) && isIn(other);
+        // a list of the laboratory has several charges in one row, each with its amount in a column of its own
+        return part.equals(otherPart)
+                && heading.equals(otherHeading)
+                && isIn(other)
+                && (row == other || place().equals(other.at(otherHeading)));
     }
 }

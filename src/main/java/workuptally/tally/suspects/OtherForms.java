@@ -44,7 +44,7 @@ final class OtherForms {
         return substances.reference().addedForms().stream()
                 .filter(f -> f.added().equals(said.shows())
                         || !said.shows().equals("H2O")
-                                && substances.formula(f.added()).count(said.shows()) > 0)
+                                && Formula.parse(f.added()).count(said.shows()) > 0)
                 .limit(1);
     }
 
@@ -80,7 +80,7 @@ final class OtherForms {
     }
 
     private void add(Map<String, Double> atoms, String formula, double times) {
-        Formula parsed = substances.formula(formula);
+        Formula parsed = Formula.parse(formula);
         parsed.composition().forEach((element, n) -> atoms.merge(element, times * n, Double::sum));
     }
 

@@ -52,6 +52,8 @@ class ChoiceSynonymsTest {
         ChoiceSynonyms words = new ChoiceSynonyms(BookWords::loose);
         assertEquals(Optional.of(Layer.Phase.MOTHER_LIQUOR), words.find(Layer.Phase.class, "Mutterlauge"));
         assertTrue(words.find(Step.Operation.class, "verdünnt").isPresent());
+        assertEquals(Optional.of(Layer.Phase.SOLID), words.find(Layer.Phase.class, "fest"));
+        assertEquals(Optional.of(Step.Operation.STRIP), words.find(Step.Operation.class, "strippen"));
         for (String method : List.of("UHPLC-DAD", "UPLC-PDA", "HPLC-DAD", "uhplc")) {
             assertEquals(Optional.of(Assay.Method.HPLC), words.find(Assay.Method.class, method), method);
         }

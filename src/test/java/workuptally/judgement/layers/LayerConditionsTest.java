@@ -209,7 +209,7 @@ class LayerConditionsTest {
             Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", net), "R6");
             assertEquals(State.NOT_MET, condition.state());
             assertTrue(
-                    Wording.POINT.of(condition.evidence()).endsWith("; first assay crude, A1, A2 for S"),
+                    Wording.POINT.of(condition.evidence()).endsWith("; first assay A1, A2 for S"),
                     Wording.POINT.of(condition.evidence()));
         }
     }
@@ -245,7 +245,7 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(book, "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
-                Wording.POINT.of(condition.evidence()).endsWith("; first assay A3; assay crude, A1, A2, A3 for S"),
+                Wording.POINT.of(condition.evidence()).endsWith("; first assay A3; assay A1, A2, A3 for S"),
                 Wording.POINT.of(condition.evidence()));
     }
 

@@ -324,6 +324,13 @@ final class FindingExamples {
                 "crude-above-theory",
                 Severity.CHECK,
                 clean().with("isolated", "96.9022,90.3358,,99.1", "97.7022,90.3358,,89.1"));
+        add(
+                "lot-above-theory",
+                Severity.CHECK,
+                clean().with(
+                                "isolated",
+                                "acetanilide,crude,O4,F-01,96.9022,90.3358,,99.1,1.5",
+                                "acetanilide,purified,O4,F-01,97.9022,90.3358,,,"));
         add("crude-without-assay", Severity.CHECK, clean().with("isolated", "90.3358,,99.1,1.5", "90.3358,,,"));
         add("crude-not-a-yield", Severity.CHECK, clean().with("isolated", "99.1,1.5", "94.0,1.0"));
         add(
@@ -481,6 +488,10 @@ final class FindingExamples {
                 Severity.HOLD,
                 clean().with("isolated", "96.9022,90.3358", "96.9022,")
                         .with("layers", "63.11,,,kept", "63.11,,,released"));
+        add(
+                "note-against-figure",
+                Severity.HOLD,
+                clean().with("assays", "HPLC,1.51,mg/mL,2.0,", "HPLC,1.51,mg/mL,2.0,as injected"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",

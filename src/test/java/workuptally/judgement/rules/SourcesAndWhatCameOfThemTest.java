@@ -133,4 +133,20 @@ class SourcesAndWhatCameOfThemTest {
         silent("purified-exceeds-source", sound);
         silent("purified-below-source", sound);
     }
+
+    /** CR1 is 6.5664 g by gross and tare, 99.1 %. */
+    private static ExampleBook typedAgain(String net, String assay) {
+        return ExampleBook.clean()
+                .plus("isolated", "X1,P1,acetanilide,purified,CR1,,,," + net + "," + assay + ",1.5,melting point,,");
+    }
+
+    @Test
+    void aCrudeTypedOnceMoreAsThePurifiedLot() throws Exception {
+        assertColumn("Net", only("copied-assay", typedAgain("6.5664", "99.1")));
+        silent("copied-assay", typedAgain("6.1664", "99.1"));
+        silent("copied-assay", typedAgain("6.5664", "99.5"));
+        ExampleBook neither = typedAgain("6.5664", "").with("isolated", "90.3358,,99.1,1.5", "90.3358,,,");
+        assertColumn("Net", only("copied-weighing", neither));
+        silent("copied-assay", neither);
+    }
 }

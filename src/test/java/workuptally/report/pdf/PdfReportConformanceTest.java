@@ -23,6 +23,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.PageFlowTest;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
 
@@ -36,6 +37,14 @@ class PdfReportConformanceTest {
         byte[] report = bytes(runs, paper);
         assertEquals("", broken(report, PDFAFlavour.PDFA_3_A));
         assertEquals("", broken(report, PDFAFlavour.PDFUA_1));
+    }
+
+    /** Sections behind the first hundred pages are written while the document goes on. */
+    @Test
+    void longDocumentIsArchivableAtLevelAAndAccessible() throws IOException, VeraPDFException {
+        byte[] document = PageFlowTest.longDocument();
+        assertEquals("", broken(document, PDFAFlavour.PDFA_3_A));
+        assertEquals("", broken(document, PDFAFlavour.PDFUA_1));
     }
 
     /** Proves that the validator does refuse: PDF/A-1 allows no attachment. */

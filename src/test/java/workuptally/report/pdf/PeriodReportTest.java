@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,6 +29,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
@@ -82,6 +84,21 @@ class PeriodReportTest {
         assertHas(text, references + " reference value");
         assertFalse(text.contains("(memory)"), text);
         review.classes().forEach(c -> assertHas(text, c.series() + c.together().runs()));
+    }
+
+    /** A container last listed in March whose limit ends in between: for a later period nobody knows that it is within it. */
+    @Test
+    void limitThatPassedSinceTheLastBookIsNotKept() throws IOException {
+        ContainerShare container = InventedPeriods.ofBooks(8, "week-").containers().stream()
+                .filter(c -> !c.overdue()
+                        && c.open().dueOn().isPresent()
+                        && !c.fill().isAboveLimit())
+                .findFirst()
+                .orElseThrow();
+        LocalDate due = container.open().dueOn().orElseThrow();
+        assertFalse(PeriodAccountBlocks.standing(container, due).contains("limit passed"));
+        assertTrue(
+                PeriodAccountBlocks.standing(container, due.plusDays(1)).startsWith("limit passed unless collected"));
     }
 
     @Test

@@ -63,6 +63,15 @@ class SafetyReportTest {
         }
     }
 
+    /** A transfer that fits and brings solvent says what the label lacks, where it is said that it fits. */
+    @Test
+    void transferThatFitsSaysWhatTheLabelLacks() throws IOException {
+        String text = PdfText.dense(safety(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
+        assertTrue(
+                text.contains("nothingrecordedstandsagainstit.Shouldtheresponsiblepersondecideforit,addtothelabel:"),
+                text);
+    }
+
     /** Twelve labels of 99.1 mm × 42.3 mm, fourteen of 4 in × 1⅓ in: nothing is set smaller than 8 pt, nothing is left out. */
     @ParameterizedTest
     @EnumSource(PdfOptions.Paper.class)

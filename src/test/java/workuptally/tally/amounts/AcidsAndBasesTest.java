@@ -152,9 +152,7 @@ class AcidsAndBasesTest {
         AcidsAndBases account = account(SmallBook.reaction());
         Substances substances = SmallBook.substances();
         assertEquals(new Equivalents(0, 0, 3, 0, 0, 0, 0), account.of("NaOH", Optional.empty(), 3));
-        assertEquals(
-                new Equivalents(0, 0, 0, 3, 0, 0, 0),
-                account.of("house base", Optional.of(substances.formula("K2CO3")), 3));
+        assertEquals(new Equivalents(0, 0, 0, 3, 0, 0, 0), account.of("house base", substances.formulaIn("K2CO3"), 3));
         assertTrue(account.of("house base", Optional.empty(), 3).isNone());
     }
 }

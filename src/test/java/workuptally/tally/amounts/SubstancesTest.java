@@ -143,7 +143,10 @@ class SubstancesTest {
     void formulaBesideANameTellsWhatItIs() {
         assertEquals(
                 "sodium chloride",
-                substances.soluteOf(substances.formula("NaCl")).orElseThrow().name());
+                substances
+                        .soluteOf(substances.formulaIn("NaCl").orElseThrow())
+                        .orElseThrow()
+                        .name());
         assertEquals("Methanol", substances.material("MeOH", "?!").main().name());
         assertEquals("Methanol", substances.material("MeOH", "").main().name());
     }

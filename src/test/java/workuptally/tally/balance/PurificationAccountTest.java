@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.FindingCode;
+import workuptally.report.view.wording.Wording;
 
 /** 20.00 g of crude at 95 % hold 19.00 g; conservation of mass, hand arithmetic on invented weighings. */
 class PurificationAccountTest {
@@ -81,10 +82,164 @@ class PurificationAccountTest {
                         f.code() == FindingCode.PURIFICATION_OPEN || f.code() == FindingCode.STEP_MATERIAL_UNKNOWN));
     }
 
+    private static LayerDecision.Outcome outcome(SmallBook book, String layer) {
+        return book.reviewOfRun().decisions().stream()
+                .filter(d -> d.layer().equals(layer))
+                .findFirst()
+                .orElseThrow()
+                .outcome();
+    }
+
+    private static List<String> gains(SmallBook book) {
+        return book.review().findings().stream()
+                .filter(f -> f.code() == FindingCode.PURIFIED_EXCEEDS_SOURCE)
+                .map(f -> f.place().inWords() + ": " + Wording.POINT.of(f.seen()))
+                .toList();
+    }
+
+    /** A crude washed before, so that a layer of the workup stands behind its balance as well. */
+    private static SmallBook washed(String netOfP1, String resultOfLiquor) {
+        return purified(netOfP1, resultOfLiquor)
+                .first("workup", "From", "O1")
+                .row("workup", "Step", "0.5", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .but("workup", "Lower layer", "aqueous")
+                .but("workup", "Checked by", "water drop")
+                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Actual amount", "100")
+                .but("charges", "Actual unit", "mL")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Position", "lower", "Volume", "50", "Net", "50")
+                .but("layers", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "0.10", "Unit", "mg/mL");
+    }
+
+    /** 18.80 g × 0.995 + 45 g × 5.6 mg/g = 18.96 g of 19.00 g: within U. With 45 g × 40 mg/g it is 20.51 g, 8 % more than there was. */
     @Test
-    void aCrudeWithoutContentHasNoBalance() {
+    void liquorsAddToWhatTheLotsHold() {
+        assertEquals(List.of(), gains(washed("18.80", "5.6")));
+        List<String> said = gains(washed("18.80", "40"));
+        assertEquals(1, said.size(), said::toString);
+        assertTrue(said.get(0).contains(", Net: P1, ML1 hold together 20.51 g of P"), said.get(0));
+        assertTrue(said.get(0).contains("C1, of which they were made, held 19.00 g"), said.get(0));
+    }
+
+    /** Too much came of the crude: neither its liquor nor the layer that its content vouches for is settled, though both hold little. */
+    @Test
+    void evidenceWaitsWhereMoreWasFoundThanThereWas() {
+        // 18.80 g × 0.995 + 0.25 g = 18.96 g of 19.00 g
+        SmallBook sound = washed("18.80", "5.6");
+        assertEquals(LayerDecision.Outcome.EVIDENCE_COMPLETE, outcome(sound, "A1"));
+        // 19.95 g × 0.995 = 19.85 g, + 0.25 g: 20.10 g
+        SmallBook gains = washed("19.95", "5.6");
+        assertEquals(LayerDecision.Outcome.KEEP, outcome(gains, "A1"));
+        assertEquals(LayerDecision.Outcome.KEEP, outcome(gains, "ML1"));
+    }
+
+    /** 19.50 g as weighed are more than 19.00 g by assay; but wet crystals say nothing against the crude. */
+    @Test
+    void aLotWithoutAnAssayIsToldOfAndHoldsNoLayer() {
+        SmallBook wet = washed("19.50", "5.6").but("isolated", "Assay", "").but("isolated", "Identity by", "1H NMR");
+        assertEquals(1, gains(wet).size());
+        assertTrue(gains(wet).get(0).contains("P1 weighs 19.50 g"), gains(wet).toString());
+        assertEquals(LayerDecision.Outcome.EVIDENCE_COMPLETE, outcome(wet, "A1"));
+    }
+
+    /** 10.00 g on the column hold 9.50 g; 500 mL of eluent weigh more than that by far, and 0.9 g/mL of it are no load. */
+    @Test
+    void aColumnMaySayItBesideItsEluent() {
+        SmallBook column = purified("8.00", "20")
+                .but("workup", "Operation", "column")
+                .but("workup", "Material", "ethyl acetate")
+                .but("workup", "Volume", "500")
+                .but("workup", "Mass", "10.00");
+        assertEquals(9.50, balance(column).inGrams().value(), 1e-9);
+        double eluent = column.tally().solvents().get(0).purification().inGrams();
+        assertEquals(450, eluent, 5);
+        assertTrue(column.review().findings().stream().noneMatch(f -> f.code() == FindingCode.MASS_VOLUME_DENSITY));
         assertEquals(
-                List.of(),
-                purified("16.00", "66").first("isolated", "Assay", "").tally().purifications());
+                19.00, balance(column.but("workup", "Mass", "450")).inGrams().value(), 1e-9);
+        assertEquals(
+                19.00,
+                balance(column.but("workup", "Operation", "crystallise").but("workup", "Mass", "10.00"))
+                        .inGrams()
+                        .value(),
+                1e-9);
+    }
+
+    @Test
+    void aCrudeWithoutContentHeldItsMassAtMost() {
+        SmallBook book = purified("16.00", "66").first("isolated", "Assay", "");
+        assertEquals(20.00, balance(book).inGrams().value(), 1e-9);
+        assertTrue(balance(book).inIsAtMost() && balance(book).isOpen());
+        assertTrue(book.review().findings().stream().noneMatch(f -> f.code() == FindingCode.PURIFICATION_OPEN));
+        assertEquals(List.of(), gains(book));
+    }
+
+    /** All of the crude weighed 20.00 g; 18.80 g × 0.995 + 45 g × 70 mg/g = 21.86 g. */
+    @Test
+    void moreThanAllOfACrudeWithoutAnAssayIsTooMuch() {
+        List<String> said = gains(purified("18.80", "70").first("isolated", "Assay", ""));
+        assertEquals(1, said.size(), said::toString);
+        assertTrue(said.get(0).contains("C1, of which they were made, weighed 20.00 g"), said.get(0));
+    }
+
+    /** A lot weighs more than what it was made from only where it took something up, which its assay then shows. */
+    @Test
+    void aPurifiedLotIsNotHeavierThanItsCrude() {
+        SmallBook both = purified("20.40", "").first("isolated", "Assay", "").but("isolated", "Assay", "");
+        assertTrue(
+                gains(both).get(0).contains("P1 weighs 20.40 g of P, but C1, of which it was made, weighed 20.00 g"));
+        SmallBook assayed = purified("20.40", "").first("isolated", "Assay", "");
+        assertEquals(1, gains(assayed).size(), "99.5 ± 2 % of 20.40 g");
+        SmallBook lighter = purified("19.90", "").first("isolated", "Assay", "").but("isolated", "Assay", "");
+        assertEquals(List.of(), gains(lighter));
+        SmallBook wetBelow =
+                purified("20.40", "").first("isolated", "Assay", "").but("isolated", "Assay", "85");
+        assertEquals(List.of(), gains(wetBelow), "17.34 g of product in 20.40 g");
+    }
+
+    private static List<String> open(SmallBook book) {
+        return book.review().findings().stream()
+                .filter(f -> f.code() == FindingCode.PURIFICATION_OPEN)
+                .map(f -> Wording.POINT.of(f.seen()))
+                .toList();
+    }
+
+    /** Of 19.00 g the lot holds 9.95 g and the liquor 0.45 g: 8.60 g, 45 %, may be on 150 g of silica, not in 2 g of residue. */
+    @Test
+    void aPortionThatNobodyAssayedHoldsWhatItWeighsAtMost() {
+        SmallBook silica = purified("10.00", "10")
+                .but("workup", "Gives other", "P1+ML1+X1")
+                .row("layers", "Layer", "X1", "Phase", "solid", "Net", "150", "Status", "kept");
+        assertEquals(List.of("X1"), balance(silica).unknown());
+        assertEquals(1, open(silica).size());
+        assertTrue(
+                open(silica).get(0).endsWith("8.60 g (45 %) may be in X1, which nobody assayed"),
+                open(silica).get(0));
+        SmallBook residue = silica.but("layers", "Net", "2.0");
+        assertTrue(
+                open(residue).get(0).endsWith("(45 %) has no place, as X1 cannot hold so much"),
+                open(residue).get(0));
+        assertEquals(LayerDecision.Outcome.KEEP, outcome(residue, "ML1"));
+    }
+
+    /** 18.80 g × 0.995 + 0.25 g = 18.96 g of 19.00 g: nothing to look for in the silica. */
+    @Test
+    void whereNothingLacksNobodyIsAskedForTheSilica() {
+        SmallBook silica = purified("18.80", "5.6")
+                .but("workup", "Gives other", "P1+ML1+X1")
+                .row("layers", "Layer", "X1", "Phase", "solid", "Net", "150", "Status", "kept");
+        assertEquals(List.of(), open(silica));
+    }
+
+    /** What was taken off a fraction is no place of a product that does not boil. */
+    @Test
+    void solventTakenOffIsNoPlace() {
+        SmallBook taken = purified("10.00", "10")
+                .but("workup", "Gives other", "F1+ML1")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "F1", "Gives other", "P1+D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40", "Status", "kept");
+        assertTrue(
+                open(taken).get(0).endsWith("(45 %) has no place"), open(taken).get(0));
     }
 }

@@ -254,13 +254,13 @@ class IngredientAccountTest {
     })
     void saltsGoWithTheWater(String component, String formula, boolean withWater) {
         ChargeAmount charged = amount(component, "1", "g", "Formula", formula);
-        assertEquals(withWater, MATERIALS.goesWithWater(component, Optional.of(charged.charge())));
+        assertEquals(withWater, MATERIALS.goesWithWater(component, List.of(charged.charge())));
     }
 
     @Test
     void whatNobodyChargedIsTakenForASaltUnlessASolvent() {
-        assertTrue(MATERIALS.goesWithWater("secret powder", Optional.empty()));
-        assertFalse(MATERIALS.goesWithWater("toluene", Optional.empty()));
+        assertTrue(MATERIALS.goesWithWater("secret powder", List.of()));
+        assertFalse(MATERIALS.goesWithWater("toluene", List.of()));
     }
 
     @Test

@@ -60,10 +60,15 @@ public final class ClosureVerdict implements RunRule {
                                     seen(closure),
                                     closure.because().isEmpty() ? Phrase.NONE : Phrase.of("; {}", closure.because())),
                             Phrase.of(
-                                    "U of {} at most, and an assay or bound for every layer and lot",
-                                    Figure.decimals(book.limits().value(Limit.CLOSURE_RESOLUTION), 0, "%")),
+                                    "{}an assay or bound for every layer and lot",
+                                    isTooWide(closure, book)
+                                            ? Phrase.of(
+                                                    "U of {} at most, and ",
+                                                    Figure.decimals(
+                                                            book.limits().value(Limit.CLOSURE_RESOLUTION), 0, "%"))
+                                            : Phrase.NONE),
                             SOURCE,
-                            next(closure));
+                            next(closure, isTooWide(closure, book)));
                 case CLOSES -> {
                     // Nothing to say: the figure stands in the balance.
                 }
@@ -81,12 +86,18 @@ public final class ClosureVerdict implements RunRule {
                         .isPresent();
     }
 
+    private static boolean isTooWide(Closure closure, Book book) {
+        return closure.expandedUncertaintyPercent() > book.limits().value(Limit.CLOSURE_RESOLUTION);
+    }
+
     /** What would settle it, the largest unknown first. */
-    private static Phrase next(Closure closure) {
+    private static Phrase next(Closure closure, boolean tooWide) {
         return closure.candidates().isEmpty()
                 ? Phrase.of("Measure again what U rests on most; explain shows its share.")
                 : Phrase.of(
-                        "In this order: {}. If U stays too wide, explain shows what it rests on.",
+                        tooWide
+                                ? "In this order: {}. If U stays too wide, explain shows what it rests on."
+                                : "In this order: {}.",
                         closure.candidates().stream()
                                 .map(Closure.Candidate::settledBy)
                                 .distinct()

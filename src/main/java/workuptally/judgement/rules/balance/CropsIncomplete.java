@@ -14,6 +14,7 @@ import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.UnlabelledPhase;
 
 /** A crystallisation whose mother liquor is not recorded or not assayed: it always keeps some product. */
 public final class CropsIncomplete implements RunRule {
@@ -52,7 +53,8 @@ public final class CropsIncomplete implements RunRule {
         Optional<Lot> crop = tally.run().lots().stream()
                 .filter(l -> l.stage().filter(s -> s == Lot.Stage.CROP).isPresent())
                 .findFirst();
-        if (crop.isPresent() && liquors.isEmpty()) {
+        boolean isAskedFor = tally.evidence().gaps().unlabelledPhases().stream().anyMatch(UnlabelledPhase::isLiquor);
+        if (crop.isPresent() && liquors.isEmpty() && !isAskedFor) {
             findings.add(
                     FindingCode.LIQUOR_NOT_RECORDED,
                     Severity.CHECK,

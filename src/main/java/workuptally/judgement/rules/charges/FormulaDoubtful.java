@@ -16,7 +16,6 @@ import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.Substances;
 
 /**
  * A formula that cannot be read, and one with more hydrogen than its other atoms can bind: {@code C13H120}, where a zero was typed for
@@ -25,12 +24,6 @@ import workuptally.tally.amounts.Substances;
 public final class FormulaDoubtful implements RunRule {
     /** Bonds of an atom to hydrogen at most, by far: 3 for nitrogen, ammonium and water of crystallisation included for the rest. */
     private static final int MOST_BONDS_OF_OTHERS = 3;
-
-    private final Substances substances;
-
-    public FormulaDoubtful(Substances substances) {
-        this.substances = substances;
-    }
 
     @Override
     public List<FindingCode> codes() {
@@ -54,7 +47,7 @@ public final class FormulaDoubtful implements RunRule {
             return;
         }
         try {
-            Formula read = substances.formula(formula);
+            Formula read = Formula.parse(formula);
             double most = mostHydrogen(read.composition());
             if (read.count("H") > most) {
                 add(

@@ -21,8 +21,8 @@ import workuptally.model.Severity;
 import workuptally.model.Transfer;
 
 /**
- * Days of containers and made transfers that cannot be: after the day for which the book speaks, and a transfer before the day of its run.
- * Such a slip moves a transfer out of the account of its container, or into it.
+ * Days of runs that were done, of containers and of made transfers that cannot be: after the day for which the book speaks, and a transfer before the day of its run.
+ * Such a slip moves a transfer out of the account of its container, or into it, and a run out of its period.
  */
 public final class DaysThatCannotBe implements ProposalRule {
 
@@ -39,6 +39,11 @@ public final class DaysThatCannotBe implements ProposalRule {
         for (Container container : book.containers()) {
             afterTheBook(findings, asOf, container.weighedOn(), container.row().at("Weighed on"), container.id());
             afterTheBook(findings, asOf, container.opened(), container.row().at("Opened"), container.id());
+        }
+        for (Run run : book.runs()) {
+            if (run.status() != Run.Status.PLANNED) {
+                afterTheBook(findings, asOf, run.head().date(), run.row().at("Date"), run.id());
+            }
         }
         Map<String, Run> runs = new LinkedHashMap<>();
         book.runs().forEach(r -> runs.put(r.id(), r));
@@ -83,6 +88,6 @@ public final class DaysThatCannotBe implements ProposalRule {
                 seen,
                 expected,
                 FindingList.PRACTICE,
-                Phrase.of("Correct the day: what a container holds is counted by it."));
+                Phrase.of("Correct the day, or As of in Limits: containers and periods are counted by it."));
     }
 }

@@ -52,17 +52,15 @@ public final class ProposalLabel implements ProposalRule {
                             Severity.NOTE,
                             fit.addition().transfer().row().at("Layer"),
                             Phrase.of(
-                                    "{}; evidence complete ({}); with it the container would be {} full; dissolved in it: {}",
+                                    "{}; evidence complete ({}); with it the container would be {} full",
                                     ProposalWords.title(fit),
                                     ofLayers.stream()
                                             .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
                                             .collect(Phrase.joining("; ")),
-                                    Figure.decimals(full.getAsDouble(), 1, "%"),
-                                    dissolved),
+                                    Figure.decimals(full.getAsDouble(), 1, "%")),
                             Phrase.of("every component on the label by its full name, not 'aqueous' alone"),
                             FindingList.PRACTICE,
-                            Phrase.of(
-                                    "Should the responsible person decide for the transfer, add these to the label."));
+                            Phrase.of("Should the responsible person decide for it, add to the label: {}.", dissolved));
                 }
             }
         }

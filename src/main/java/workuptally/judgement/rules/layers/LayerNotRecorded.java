@@ -17,8 +17,8 @@ import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.UnlabelledPhase;
 
 /**
- * A layer that a step gives, nothing consumes and no row of Layers records, or a phase of a contact without any label; it holds the balance of
- * the whole run.
+ * A layer that a step gives, nothing consumes and no row of Layers records, or a phase of a contact, or the liquid that a solid was
+ * parted from, without any label; it holds the balance of the whole run.
  */
 public final class LayerNotRecorded implements RunRule {
 
@@ -66,6 +66,10 @@ public final class LayerNotRecorded implements RunRule {
 
     private static void withoutLabel(UnlabelledPhase phase, FindingList findings) {
         Step step = phase.step();
+        if (phase.isLiquor()) {
+            liquor(step, findings);
+            return;
+        }
         findings.add(
                 FindingCode.LAYER_MISSING,
                 Severity.HOLD,
@@ -80,6 +84,24 @@ public final class LayerNotRecorded implements RunRule {
                 Phrase.of(
                         "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the"
                                 + " run stay too."));
+    }
+
+    private static void liquor(Step step, FindingList findings) {
+        findings.add(
+                FindingCode.LAYER_MISSING,
+                Severity.HOLD,
+                step.row().at("Gives other"),
+                Phrase.of(
+                        "step {} ({}) gives {} and no label to the liquid that it was in",
+                        step.number(),
+                        step.operation().map(Step.Operation::word).orElse(""),
+                        String.join(", ", step.gives())),
+                Phrase.of("a label for the filtrate as well"),
+                FindingList.PRACTICE,
+                Phrase.of(
+                        "Find the filtrate, enter its label in Workup and its row in Layers; until then the other layers of the run"
+                                + " stay too. Where {} is what evaporating left, enter that step.",
+                        String.join(", ", step.gives())));
     }
 
     private static void cake(Step step, String label, FindingList findings) {

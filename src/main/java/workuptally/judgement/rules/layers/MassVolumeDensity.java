@@ -42,7 +42,9 @@ public final class MassVolumeDensity implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        tally.run().orderedSteps().forEach(step -> judge(findings, step));
+        tally.run().orderedSteps().stream()
+                .filter(step -> !step.isOfPartOf(tally.run()))
+                .forEach(step -> judge(findings, step));
         tally.evidence()
                 .identities()
                 .forEach(identity -> judge(

@@ -77,7 +77,56 @@ public final class CopiedData implements BookRule {
                         "net mass and assay of " + row.name() + " equal those of ");
             }
         }
+        book.runs().forEach(run -> typedOnceMore(run, findings));
         return List.copyOf(findings);
+    }
+
+    /** A lot whose net mass, typed, is to the last digit that of the lot it was made from, with the same assay or none. */
+    private static void typedOnceMore(Run run, List<Finding> findings) {
+        for (Lot lot : run.lots()) {
+            Optional<String> net = net(lot);
+            for (Lot source : run.lots()) {
+                boolean byGross = weighing(lot).isPresent() && weighing(source).isPresent();
+                boolean same = lot.from().contains(source.label())
+                        && source.isOf(lot.product())
+                        && net.isPresent()
+                        && net.equals(net(source))
+                        && assay(lot).equals(assay(source));
+                if (same && !byGross) {
+                    boolean assayed = assay(lot).isPresent();
+                    findings.add(new Finding(
+                            assayed ? FindingCode.COPIED_ASSAY : FindingCode.COPIED_WEIGHING,
+                            Severity.CHECK,
+                            Subject.ofRun(run.id()),
+                            lot.row().at(lot.weighing().heading()),
+                            Phrase.of(
+                                    "{} of lot {} {} of lot {}, of which it was made, to the last digit",
+                                    assayed ? "net mass and assay" : "net mass",
+                                    lot.label(),
+                                    assayed ? "equal those" : "equals that",
+                                    source.label()),
+                            Phrase.of("a weighing of its own, less what the purification cost"),
+                            FindingList.PRACTICE,
+                            Phrase.of(
+                                    "Compare with the balance printout; where nothing was purified, {} alone stands for it.",
+                                    source.label())));
+                }
+            }
+        }
+    }
+
+    private static Optional<String> weighing(Lot lot) {
+        return weighing(lot.weighing().grossGrams(), lot.weighing().tareGrams());
+    }
+
+    /** As gross less tare, else as typed, to 0.1 mg. */
+    private static Optional<String> net(Lot lot) {
+        return net(lot.weighing().grossGrams(), lot.weighing().tareGrams())
+                .or(() -> lot.weighing().netGrams().entered().map(n -> String.format(Locale.ROOT, "%.4f", n.value())));
+    }
+
+    private static Optional<String> assay(Lot lot) {
+        return lot.assayPercent().entered().map(e -> lot.product() + " " + e.asTyped());
     }
 
     private static void compare(
@@ -122,9 +171,9 @@ public final class CopiedData implements BookRule {
                 rows.add(new Row(
                         run.id(),
                         "lot " + lot.label(),
-                        weighing(lot.weighing().grossGrams(), lot.weighing().tareGrams()),
+                        weighing(lot),
                         net(lot.weighing().grossGrams(), lot.weighing().tareGrams()),
-                        lot.assayPercent().entered().map(e -> lot.product() + " " + e.asTyped()),
+                        assay(lot),
                         lot.row().at("Gross")));
             }
         }

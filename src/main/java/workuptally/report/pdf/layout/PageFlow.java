@@ -1,6 +1,7 @@
 package workuptally.report.pdf.layout;
 
 import com.lowagie.text.Document;
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfAction;
 import com.lowagie.text.pdf.PdfAnnotation;
@@ -16,6 +17,7 @@ import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
+import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -32,6 +34,9 @@ public final class PageFlow {
     private static final float BOTTOM = 46;
 
     private static final float LARGEST_GAP = 0.4f;
+
+    /** From this page on, what a section holds is written as soon as it is closed: the tags of 20 000 runs take gigabytes. */
+    private static final int PAGES_IN_MEMORY = 100;
 
     private final Document document;
     private final PdfWriter writer;
@@ -169,8 +174,31 @@ public final class PageFlow {
         open.push(element(new PdfName("Sect")));
     }
 
+    /** Closes the section that is open; nothing can be added to it or to what it holds any more. */
     public void closeSection() {
-        open.pop();
+        PdfStructureElement section = open.pop();
+        if (pages > PAGES_IN_MEMORY) {
+            PdfArray beside = (PdfArray) open.peek().get(PdfName.K);
+            try {
+                write(section);
+            } catch (IOException unwritable) {
+                throw new ExceptionConverter(unwritable);
+            }
+            beside.set(beside.size() - 1, section.getReference());
+        }
+    }
+
+    /** Writes an element with all that it holds; the library then needs no more of it than its number. */
+    private void write(PdfStructureElement element) throws IOException {
+        if (element.get(PdfName.K) instanceof PdfArray kids) {
+            for (int i = 0; i < kids.size(); i++) {
+                if (kids.getPdfObject(i) instanceof PdfStructureElement kid) {
+                    write(kid);
+                    kids.set(i, kid.getReference());
+                }
+            }
+        }
+        writer.addToBody(element, element.getReference());
     }
 
     /** Draws content that belongs to an element. */

@@ -69,7 +69,7 @@ final class ChecksToSettle {
             return seen;
         }
         String start = seen.substring(0, UrgentAction.MOST_CHARACTERS - CUT.length());
-        int clause = Math.max(start.lastIndexOf("; "), start.lastIndexOf(", "));
+        int clause = start.lastIndexOf("; ");
         return start.substring(0, clause > start.length() / 2 ? clause : start.lastIndexOf(' ')) + CUT;
     }
 }

@@ -55,6 +55,7 @@ final class ShortRemedies {
                     FindingCode.LAYER_LEFT_EARLY,
                     "Left before its evidence: leave its container as it is, look for a sample: %s"),
             Map.entry(FindingCode.COMPOSITION_CONTRADICTED, "Correct the composition, it leaves out what went in: %s"),
+            Map.entry(FindingCode.NOTE_AGAINST_FIGURE, "A note speaks against the figure: settle which one holds: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
     /** What to do about entries that were not read, or that contradict each other. */

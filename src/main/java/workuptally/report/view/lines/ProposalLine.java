@@ -214,7 +214,10 @@ public record ProposalLine(
         boolean fillUnknown = fit.after().fillPercent().isEmpty();
         boolean open = !against.isEmpty() || !fit.fits() || fit.isOver() || fillUnknown;
         Set<String> reasons = new LinkedHashSet<>();
-        for (Finding finding : against) {
+        List<Finding> gravestFirst = against.stream()
+                .sorted(Comparator.comparing(f -> f.code() != FindingCode.PROPOSAL_INCOMPATIBLE))
+                .toList();
+        for (Finding finding : gravestFirst) {
             if (finding.code() == FindingCode.PROPOSAL_INCOMPATIBLE
                     && !fit.clashes().isEmpty()) {
                 fit.clashes().stream()

@@ -16,6 +16,8 @@ import workuptally.report.view.wording.Words;
 
 /** Averages of the yields of a book in a sentence, with what was left out of them. */
 public final class YieldAverages {
+    private static final int MOST_NAMED = 6;
+
     private YieldAverages() {}
 
     /**
@@ -46,8 +48,13 @@ public final class YieldAverages {
             }
         }
         return byReason.entrySet().stream()
-                .map(e -> RunNames.listed(e.getValue()) + " (" + e.getKey() + ")")
+                .map(e -> named(e.getValue()) + " (" + e.getKey() + ")")
                 .toList();
+    }
+
+    /** Many are counted: their names would leave no room for the reason. */
+    private static String named(List<String> yields) {
+        return yields.size() > MOST_NAMED ? Words.count(yields.size(), "yield") : RunNames.listed(yields);
     }
 
     private static void add(StringJoiner text, ReadableNumbers numbers, String name, OptionalDouble percent) {

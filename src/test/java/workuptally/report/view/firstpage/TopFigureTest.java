@@ -161,4 +161,25 @@ class TopFigureTest {
                 top.get(3).detail().startsWith("what became of it is not recorded"),
                 top.get(3).detail());
     }
+
+    /** Seven lots without an assay: the reason is said, and not that there is one. */
+    @Test
+    void reasonOfManyYieldsLeftOutIsSaid() {
+        SmallBook list = SmallBook.empty();
+        for (int i = 1; i <= 7; i++) {
+            String run = "X" + i;
+            if (i > 1) {
+                list.row("runs", "Run", run, "Kind", "reaction", "Status", "isolated");
+            }
+            list.row("products", "Run", run, "Product", "P", "Wanted", "yes", "Molar mass", "200", "Coefficient", "1")
+                    .row("charges", "Run", run, "Material", "S", "Role", "substrate", "Molar mass", "100")
+                    .but("charges", "Coefficient", "1")
+                    .but("charges", "Actual amount", "10.00")
+                    .but("charges", "Actual unit", "g")
+                    .row("isolated", "Run", run, "Lot", "C1", "Product", "P", "Stage", "purified", "Net", "12.00");
+        }
+        assertEquals(
+                "Yields that can be stated: 0. Left out of these: 7 yields (assay not recorded).",
+                YieldAverages.of(list.review(), NUMBERS, 60));
+    }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.BookReader;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.examples.SmallBook;
@@ -292,7 +294,7 @@ class LabelsOfPortionsTest {
         List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers('.'), 9);
         UrgentAction met =
                 actions.stream().filter(a -> a.where().equals("Z1")).findFirst().orElseThrow();
-        assertTrue(met.text().contains("Natriumazid + dichloromethane; Natriumazid + 1 M HCl"), met.text());
+        assertTrue(met.text().contains("Natriumazid + dichloromethane (explodes), + 1 M HCl (toxic)"), met.text());
         assertTrue(met.text().length() <= UrgentAction.MOST_CHARACTERS, met.text());
         assertTrue(
                 actions.stream()
@@ -364,5 +366,30 @@ class LabelsOfPortionsTest {
         assertTrue(
                 proposal("T5").reasons().contains("above the largest fill if T4 is made first"),
                 proposal("T5").reasons().toString());
+    }
+
+    /** Bleach is bleach under any of its names: Annex VI of Regulation (EC) 1272/2008, index 017-011-00-1, has H314 and EUH031. */
+    @ParameterizedTest
+    @CsvSource({"sodium hypochlorite solution 12 %", "bleach"})
+    void bleachBearsItsStatementsUnderAnyName(String name) {
+        Review bleach = SmallBook.reaction()
+                .row("charges", "Material", name, "Role", "reagent", "Formula", "NaClO", "Molar mass", "74.44")
+                .but("charges", "Actual amount", "40.0")
+                .but("charges", "Actual unit", "mL")
+                .but("charges", "Assay (% w/w)", "12")
+                .but("charges", "Density (g/mL)", "1.20")
+                .row("workup", "Step", "1", "Operation", "extract", "From", "RM", "Material", "ethyl acetate")
+                .but("workup", "Volume (mL)", "30")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "40.2", "Net", "47.1", "Status", "kept")
+                .but("layers", "pH", "9.5")
+                .review();
+        LabelText text = LabelText.ofLayers(bleach, new ReadableNumbers('.')).get(0);
+        String label = text.contents() + " " + text.hazards();
+        assertTrue(label.contains(BURNS), label);
+        assertTrue(label.contains("Contact with acids liberates toxic gas."), label);
+        assertTrue(label.contains("QUENCH NOT SHOWN"), label);
+        assertTrue(label.contains("about water 8"), label);
     }
 }
