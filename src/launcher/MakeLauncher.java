@@ -21,11 +21,16 @@ import java.util.zip.ZipFile;
 final class MakeLauncher {
     private static final int FIRST_WITH_CACHE = 25;
 
-    private static final List<String> SETTINGS =
-            List.of("-XX:+UseSerialGC", "-XX:NewRatio=7", "-XX:MetaspaceSize=64m", "-XX:TieredStopAtLevel=1");
+    private static final List<String> SETTINGS = List.of(
+            "-XX:+UseSerialGC",
+            "-XX:NewRatio=7",
+            "-XX:MetaspaceSize=64m",
+            "-XX:TieredStopAtLevel=1",
+            "-XX:C1MaxInlineSize=12");
 
     private static final String ARCHIVE = "workup-tally.jsa";
     private static final String CACHE = "workup-tally.aot";
+    private static final String CACHE_OF_CHECK = "workup-tally-check.aot";
 
     /** What the archive was made of; as old as the jar then was. */
     private static final String MADE_OF = "workup-tally.made-of";
@@ -53,6 +58,7 @@ final class MakeLauncher {
             }
             Files.deleteIfExists(maker.folder.resolve(ARCHIVE));
             Files.deleteIfExists(maker.folder.resolve(CACHE));
+            Files.deleteIfExists(maker.folder.resolve(CACHE_OF_CHECK));
             if (Runtime.version().feature() >= FIRST_WITH_CACHE) {
                 maker.makeCache(args[2], args[3]);
             } else {
@@ -128,11 +134,15 @@ final class MakeLauncher {
                         : "This virtual machine made no archive of classes; the launchers work without");
     }
 
-    /** One run trains the cache: a review of both kinds of book loads nearly all that the commands do. */
+    /**
+     * One run trains a cache: a review of both kinds of book loads nearly all that the commands do. Since a cache is loaded whole, check has
+     * one of its own.
+     */
     private void makeCache(String book, String csvFolder) throws IOException, InterruptedException {
         Path cache = folder.resolve(CACHE);
         String out = work.resolve("out").toString();
         run("-XX:AOTCacheOutput=" + cache, List.of("review", book, csvFolder, "--out", out));
+        run("-XX:AOTCacheOutput=" + folder.resolve(CACHE_OF_CHECK), List.of("check", book, csvFolder));
         System.out.println(
                 Files.exists(cache)
                         ? "Ahead-of-time cache made"

@@ -6,24 +6,10 @@ package workuptally.chemistry;
  * <p>Capacity is not performance: how much of the dissolved water an agent takes in minutes is less than its hydrate says.
  */
 public final class Drying {
-    /** Water carried over as drops where no brine wash went before, mL per mL of layer. Source: common practice. */
-    public static final double ENTRAINED_WATER_FRACTION = 0.01;
-
-    /** Share of the held product that stays after one rinse, 0 to 1. Source: common practice. */
-    public static final double LEFT_AFTER_RINSE_FRACTION = 0.3;
-
     /** Density of water at 20 °C, g/mL. Source: CRC Handbook of Chemistry and Physics. */
     private static final double WATER_GRAMS_PER_MILLILITRE = 0.9982;
 
     private Drying() {}
-
-    /** What went over the layer before drying. */
-    public enum Before {
-        /** A brine wash: no drops are reckoned. */
-        BRINE,
-        /** No brine wash: drops are reckoned. */
-        NO_BRINE
-    }
 
     /**
      * Water to bind, m = w(sat)·m(layer)/100 + entrained drops.
@@ -31,19 +17,19 @@ public final class Drying {
      * @param layerGrams organic layer, g, 0 or more
      * @param layerMillilitres organic layer, mL, 0 or more
      * @param waterMassPercent water in the saturated solvent, mass %, 0 to 100
-     * @param before whether a brine wash went before
+     * @param dropsMillilitresPerMillilitre water carried over as drops, mL per mL of layer, 0 or more; after a brine wash 0 (common practice)
      * @return g
      * @throws IllegalArgumentException if out of range
      */
     public static double waterToBindGrams(
-            double layerGrams, double layerMillilitres, double waterMassPercent, Before before) {
+            double layerGrams, double layerMillilitres, double waterMassPercent, double dropsMillilitresPerMillilitre) {
         Require.notNegative(layerGrams, "layer mass");
         Require.notNegative(layerMillilitres, "layer volume");
         if (!(waterMassPercent >= 0 && waterMassPercent <= 100)) {
             throw new IllegalArgumentException("water in solvent " + waterMassPercent + " %");
         }
-        double drops =
-                before == Before.BRINE ? 0 : layerMillilitres * ENTRAINED_WATER_FRACTION * WATER_GRAMS_PER_MILLILITRE;
+        Require.notNegative(dropsMillilitresPerMillilitre, "drops");
+        double drops = layerMillilitres * dropsMillilitresPerMillilitre * WATER_GRAMS_PER_MILLILITRE;
         return layerGrams * waterMassPercent / 100 + drops;
     }
 

@@ -16,10 +16,9 @@ import workuptally.model.Run;
  * What the layers of one calendar week weigh, by stream. A week begins on Monday (ISO 8601) and has the runs of its dates.
  *
  * @param monday its first day
- * @param runs number of runs
  * @param streams streams in order of the book
  */
-public record WeekWaste(LocalDate monday, int runs, List<StreamTotal> streams) {
+public record WeekWaste(LocalDate monday, List<StreamTotal> streams) {
     /** Copies the list. */
     public WeekWaste {
         streams = List.copyOf(streams);
@@ -38,9 +37,7 @@ public record WeekWaste(LocalDate monday, int runs, List<StreamTotal> streams) {
         }
         List<WeekWaste> weeks = new ArrayList<>();
         byWeek.forEach((monday, runs) -> weeks.add(new WeekWaste(
-                monday,
-                runs.size(),
-                PeriodAccount.of(review.period().coverageFactor(), runs).waste())));
+                monday, PeriodAccount.of(review.period().coverageFactor(), runs).waste())));
         return weeks;
     }
 

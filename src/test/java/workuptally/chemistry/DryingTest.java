@@ -9,8 +9,8 @@ class DryingTest {
     @Test
     void waterIsDissolvedAndEntrained() {
         // By hand: 3 % of 90 g is 2.7 g; 1 mL drops per 100 mL add 0.998 g.
-        assertEquals(2.7, Drying.waterToBindGrams(90, 100, 3, Drying.Before.BRINE), 1e-12);
-        assertEquals(3.6982, Drying.waterToBindGrams(90, 100, 3, Drying.Before.NO_BRINE), 1e-9);
+        assertEquals(2.7, Drying.waterToBindGrams(90, 100, 3, 0), 1e-12);
+        assertEquals(3.6982, Drying.waterToBindGrams(90, 100, 3, 0.01), 1e-9);
     }
 
     @Test
@@ -57,12 +57,12 @@ class DryingTest {
         assertThrows(IllegalArgumentException.class, () -> Drying.productOnCakeGrams(1, 1, 1, -0.1, 0));
         assertThrows(IllegalArgumentException.class, () -> Drying.productOnCakeGrams(1, 1, 1, 0, 1.1));
         assertThrows(IllegalArgumentException.class, () -> Drying.productOnCakeGrams(1, 1, 1, 0, -0.1));
-        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(-1, 1, 3, Drying.Before.BRINE));
-        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, -1, 3, Drying.Before.BRINE));
-        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, 1, 101, Drying.Before.BRINE));
-        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, 1, -1, Drying.Before.BRINE));
-        assertEquals(1, Drying.waterToBindGrams(1, 1, 100, Drying.Before.BRINE), 1e-12);
-        assertEquals(0, Drying.waterToBindGrams(1, 1, 0, Drying.Before.BRINE), 0);
+        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(-1, 1, 3, 0));
+        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, -1, 3, 0));
+        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, 1, 101, 0));
+        assertThrows(IllegalArgumentException.class, () -> Drying.waterToBindGrams(1, 1, -1, 0));
+        assertEquals(1, Drying.waterToBindGrams(1, 1, 100, 0), 1e-12);
+        assertEquals(0, Drying.waterToBindGrams(1, 1, 0, 0), 0);
         assertThrows(IllegalArgumentException.class, () -> new Drying.Range(2, 1));
     }
 }

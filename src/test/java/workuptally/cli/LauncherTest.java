@@ -156,6 +156,23 @@ class LauncherTest {
         assertTrue(given.stream().noneMatch(option -> option.contains("SharedArchiveFile")), given::toString);
     }
 
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void checkHasACacheOfItsOwn() throws IOException, InterruptedException {
+        Path launcher = Files.copy(LAUNCHERS.resolve("workup-tally"), folder.resolve("workup-tally"));
+        Path cache = Files.createFile(folder.resolve("workup-tally.aot"));
+        Path ofCheck = Files.createFile(folder.resolve("workup-tally-check.aot"));
+        echo("home/bin/java", 0);
+        for (String command : List.of("check", "review")) {
+            ProcessBuilder builder = new ProcessBuilder("sh", launcher.toString(), command, "check");
+            builder.environment().put("JAVA_HOME", folder.resolve("home").toString());
+            Process process = builder.start();
+            List<String> given = said(process);
+            assertEquals(0, process.waitFor());
+            assertTrue(given.contains("-XX:AOTCache=" + (command.equals("check") ? ofCheck : cache)), given::toString);
+        }
+    }
+
     /** This Java passes over a cache that is not its own, or none at all, without a word. */
     @Test
     @DisabledOnOs(OS.WINDOWS)

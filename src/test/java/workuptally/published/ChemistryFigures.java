@@ -306,7 +306,7 @@ final class ChemistryFigures {
                                 solvent.waterMixing()
                                         .waterInSolventMassPercent()
                                         .orElseThrow(),
-                                Drying.Before.BRINE));
+                                0));
     }
 
     private static CaseFigures weightedHarmonicSum(PublishedCase each) {
@@ -432,9 +432,9 @@ final class ChemistryFigures {
     }
 
     private static CaseFigures brineFirst() {
-        double without = Drying.waterToBindGrams(90, 100, 3, Drying.Before.NO_BRINE);
-        double with = Drying.waterToBindGrams(90, 100, 3, Drying.Before.BRINE);
-        Drying.Range rinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, Drying.LEFT_AFTER_RINSE_FRACTION);
+        double without = Drying.waterToBindGrams(90, 100, 3, 0.01);
+        double with = Drying.waterToBindGrams(90, 100, 3, 0);
+        Drying.Range rinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, 0.3);
         Drying.Range unrinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, 1);
         return new CaseFigures()
                 .with("lessWater", with < without ? 1 : 0)

@@ -174,6 +174,7 @@ public final class ExampleReview {
                                 theory,
                                 125,
                                 OptionalDouble.empty(),
+                                OptionalDouble.empty(),
                                 OptionalDouble.empty())))),
                 List.of(new LotTally(
                         lot,

@@ -1,6 +1,7 @@
 package workuptally.book.headings;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,7 @@ public final class MatchedHeadings {
     private final HeadingAliases aliases;
     private final BookMarks marks;
     private final String table;
-    private final Map<SchemaColumn, NumberSymbols> symbols = new HashMap<>();
+    private final Map<SchemaColumn, NumberSymbols> symbols = new IdentityHashMap<>();
     private final Map<String, DayOrder> dayOrders = new HashMap<>();
     private final TablePlace place;
     private final HeadingUnits units;

@@ -66,7 +66,7 @@ final class OperationHazards {
             solvents.forEach(s -> pressure(
                             s,
                             shaken.stream()
-                                    .filter(step -> atStep.of(step).contains(s))
+                                    .filter(step -> atStep.of(step).stream().anyMatch(there -> there == s))
                                     .toList())
                     .ifPresent(notes::add));
         }

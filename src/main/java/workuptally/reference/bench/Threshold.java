@@ -256,7 +256,37 @@ public enum Threshold {
     /** Proposed for a composite sample; factor. */
     COMPOSITE_DILUTION(1, 1000),
     /** Smallest aliquot proposed for a composite sample; mL. */
-    COMPOSITE_ALIQUOT_LEAST(0.001, 100);
+    COMPOSITE_ALIQUOT_LEAST(0.001, 100),
+    /** Water carried over as drops in an organic layer where no brine wash went before; mL/mL. */
+    ENTRAINED_WATER(0, 1),
+    /** Of the product that a cake of drying agent holds, what one rinse leaves; fraction. */
+    LEFT_AFTER_RINSE(0, 1),
+    /** Lost on glass and in transfers without putting an entry in doubt; %. */
+    SUSPECT_TRANSFER_LOSS(0, 50),
+    /** Of an organic solvent that may have gone into the air without putting an entry in doubt; fraction. */
+    SUSPECT_EVAPORATED(0, 1),
+    /** Of what went in, left open by volumes and densities beside their stated uncertainty; fraction. */
+    SUSPECT_MASS_OPEN(0, 1),
+    /** Of the volume of a contact, left open by its estimate; fraction. */
+    SUSPECT_VOLUME_OPEN(0, 1),
+    /** Of the mass of a phase beside solutes, left open by its estimate; fraction. */
+    SUSPECT_PHASE_OPEN(0, 1),
+    /** Scatter of amounts about their plan; fraction. */
+    SUSPECT_PLAN_SCATTER(0.001, 1),
+    /** Water and solution that a cake may hold for its agent; g/g. */
+    SUSPECT_CAKE_GAIN(0.1, 20),
+    /** Of the dry agent, what may be lacking on its cake; fraction. */
+    SUSPECT_CAKE_LOST(0.001, 1),
+    /** Of the lot it was made from, what a wet purified lot may hold more; fraction. */
+    SUSPECT_WET_LOT(0.001, 1),
+    /** By which a lot may come out of a purification less pure, wet as it is; mass %. */
+    SUSPECT_LESS_PURE(0.1, 100),
+    /** Of what went through a layer, what may be lost or stay unassayed without an explanation; fraction. */
+    SUSPECT_THROUGH_LOST(0, 0.99),
+    /** By which readings of two methods differ beside their stated uncertainty; fraction. */
+    SUSPECT_METHODS_DIFFER(0, 1),
+    /** By which densities of one liquid differ with temperature and table; fraction. */
+    SUSPECT_DENSITY_SCATTER(0, 1);
 
     private final double least;
     private final double most;

@@ -2,7 +2,9 @@ package workuptally.reference.hazards;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,7 +31,7 @@ public final class Reactivity {
     private final List<ReactivityStrength> strengths;
 
     /** Worked out once: a thousand runs have the same few dozen materials. */
-    private final Map<OwnClasses, Membership> memberships = new ConcurrentHashMap<>();
+    private final Map<List<List<String>>, Membership> memberships = new ConcurrentHashMap<>();
 
     Reactivity(List<ReactivityGroup> groups, List<ReactivityPair> pairs, List<ReactivityStrength> strengths)
             throws IllegalReferenceException {
@@ -132,7 +134,7 @@ public final class Reactivity {
     /** The classes above these, parents of a single row coarser than all of its own ones. */
     public Membership membership(Collection<String> own, Collection<String> parents) {
         return memberships.computeIfAbsent(
-                new OwnClasses(List.copyOf(own), List.copyOf(parents)), o -> workedOut(o.own, o.parents));
+                List.of(List.copyOf(own), List.copyOf(parents)), both -> workedOut(both.get(0), both.get(1)));
     }
 
     private Membership workedOut(List<String> own, List<String> parents) {
@@ -175,9 +177,10 @@ public final class Reactivity {
                 }
             }
         }
-        Set<ReactivityPair> kept = new LinkedHashSet<>();
+        List<ReactivityPair> kept = new ArrayList<>();
+        Set<ReactivityPair> known = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Match match : found) {
-            if (found.stream().noneMatch(finer -> finer.hides(match, one, other))) {
+            if (found.stream().noneMatch(finer -> finer.hides(match, one, other)) && known.add(match.pair())) {
                 kept.add(match.pair());
             }
         }
@@ -185,11 +188,16 @@ public final class Reactivity {
     }
 
     private List<ReactivityPair> ofChart(Membership one, Membership other) {
-        Set<ReactivityPair> kept = new LinkedHashSet<>();
+        List<ReactivityPair> kept = new ArrayList<>();
+        Set<ReactivityPair> known = Collections.newSetFromMap(new IdentityHashMap<>());
         for (String a : one.chart) {
             Map<String, List<ReactivityPair>> ofOne = pairsByClasses.getOrDefault(a, Map.of());
             for (String b : other.chart) {
-                kept.addAll(ofOne.getOrDefault(b, List.of()));
+                for (ReactivityPair pair : ofOne.getOrDefault(b, List.of())) {
+                    if (known.add(pair)) {
+                        kept.add(pair);
+                    }
+                }
             }
         }
         return List.copyOf(kept);
@@ -200,9 +208,6 @@ public final class Reactivity {
         classes.forEach(name -> found.addAll(chartGroups.getOrDefault(name, Set.of())));
         return found;
     }
-
-    /** What a membership is worked out from. */
-    private record OwnClasses(List<String> own, List<String> parents) {}
 
     /** A row, with the class of each of the two materials by which it was found. */
     private record Match(String a, String b, ReactivityPair pair) {
@@ -228,7 +233,7 @@ public final class Reactivity {
 
         /** All classes, its own ones first. */
         public Set<String> classes() {
-            return java.util.Collections.unmodifiableSet(coarser.keySet());
+            return Collections.unmodifiableSet(coarser.keySet());
         }
 
         /** Whether one of its classes is finer than another. */

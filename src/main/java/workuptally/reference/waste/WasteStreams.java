@@ -152,9 +152,10 @@ public final class WasteStreams {
 
     /** True where a denial is a word of a stream with what denies, so that it tells another stream than what it denies. */
     private boolean isTold(String whole, List<String> items) {
-        Optional<WasteStream> told = byWords(whole);
+        Optional<String> told = byWords(whole).map(WasteStream::key);
         return told.isPresent()
-                && items.stream().noneMatch(item -> byWords(item).equals(told));
+                && items.stream()
+                        .noneMatch(item -> byWords(item).map(WasteStream::key).equals(told));
     }
 
     /** True where a layer of one stream holds what a label keeps out with the name of another: acid, or solvent in water. */

@@ -74,6 +74,9 @@ final class ExplainedTheory {
                     .equation("m = " + numbers.plain(theory.extentMillimoles()) + " mmol × " + coefficient + " × "
                             + molarMass + " / 1000" + (resolution ? " × 0.5" : ""));
         }
+        product.molarMassUncertaintyGramsPerMole()
+                .ifPresent(u -> draft.note("u(M) = " + numbers.decimals(u, 4)
+                        + " g/mol by the atomic weights is left out; weighing and assay are less certain by far."));
         product.massAsTypedGrams()
                 .ifPresent(m -> draft.note("With the molar masses as typed it would be " + numbers.plain(m) + " g."));
         return draft.result(product.massGrams(), "g", numbers);

@@ -8,7 +8,6 @@ import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.SubstanceName;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.RunTally;
@@ -65,8 +64,7 @@ final class RunWords {
                     NOTHING,
                     new ReadableNumbers.Pair(NOTHING, ""),
                     Optional.empty(),
-                    OptionalDouble.empty(),
-                    tally.closures().stream().findFirst()));
+                    OptionalDouble.empty()));
         }
         return lines;
     }
@@ -94,8 +92,7 @@ final class RunWords {
                         : product.plannedYieldPercent()
                                 .entered()
                                 .map(e -> OptionalDouble.of(e.value()))
-                                .orElse(OptionalDouble.empty()),
-                beside ? Optional.empty() : closure(product));
+                                .orElse(OptionalDouble.empty()));
     }
 
     ReadableNumbers.Pair yield(ProductYield found) {
@@ -123,13 +120,6 @@ final class RunWords {
         return text.toString();
     }
 
-    private Optional<Closure> closure(Product product) {
-        return tally.closures().stream()
-                .filter(c -> SubstanceName.same(c.unaccountedAs(), product.name())
-                        || c.terms().stream().anyMatch(t -> t.isOf(product.name())))
-                .findFirst();
-    }
-
     /**
      * A product on one line.
      *
@@ -139,7 +129,6 @@ final class RunWords {
      * @param yield yield and U, %
      * @param found the yield itself, if there is one
      * @param plannedPercent planned yield, %
-     * @param closure closure of the partner it is counted from
      */
     record ProductLine(
             String name,
@@ -147,6 +136,5 @@ final class RunWords {
             String crudeOverTheory,
             ReadableNumbers.Pair yield,
             Optional<ProductYield> found,
-            OptionalDouble plannedPercent,
-            Optional<Closure> closure) {}
+            OptionalDouble plannedPercent) {}
 }

@@ -60,8 +60,9 @@ public final class NmrPurity {
                 ratio,
                 spectrumFraction * ratio,
                 () -> assay.row().at("Substance integral").inWords());
-        return Optional.of(spectrum.times(weighing(assay, "standard", standardMass, "Standard mass"))
-                .over(weighing(assay, "sample", sampleMass, "Sample mass")));
+        return Optional.of(
+                spectrum.times(weighing(assay, ("standard " + assay.standard()).strip(), standardMass, "Standard mass"))
+                        .over(weighing(assay, "sample", sampleMass, "Sample mass")));
     }
 
     private MeasuredValue weighing(NmrAssay assay, String what, double milligrams, String heading) {

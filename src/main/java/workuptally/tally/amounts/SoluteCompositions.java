@@ -1,6 +1,5 @@
 package workuptally.tally.amounts;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +14,7 @@ final class SoluteCompositions {
     private static final Set<String> ELEMENTS_OF_ORGANIC_MATTER =
             Set.of("C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I");
 
-    private final Map<Solute, Formula> formulas = new LinkedHashMap<>();
+    private final List<Map.Entry<Solute, Formula>> formulas;
 
     /**
      * Over the listed solutes.
@@ -23,7 +22,9 @@ final class SoluteCompositions {
      * @param reader reads their formulas
      */
     SoluteCompositions(List<Solute> solutes, Function<String, Formula> reader) {
-        solutes.forEach(solute -> formulas.put(solute, reader.apply(solute.formula())));
+        formulas = solutes.stream()
+                .map(solute -> Map.entry(solute, reader.apply(solute.formula())))
+                .toList();
     }
 
     /** The solute with a composition; nothing for a formula of organic matter, which names nothing by itself. */
@@ -33,7 +34,7 @@ final class SoluteCompositions {
                 && formula.composition().keySet().stream().allMatch(ELEMENTS_OF_ORGANIC_MATTER::contains);
         return organic
                 ? Optional.empty()
-                : formulas.entrySet().stream()
+                : formulas.stream()
                         .filter(solute -> solute.getValue().sameComposition(formula))
                         .map(Map.Entry::getKey)
                         .findFirst();

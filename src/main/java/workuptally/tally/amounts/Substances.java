@@ -15,6 +15,7 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.FormDifference;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.MolarMass;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
 import workuptally.material.Part;
@@ -166,11 +167,21 @@ public final class Substances {
 
     /** Molar mass by the formula that a cell holds, g/mol; empty too for an element without an atomic weight. */
     public OptionalDouble molarMassIn(String formula) {
-        Optional<Formula> read = formulaIn(formula);
+        return molarMass(formula).stream().mapToDouble(MolarMass::gramsPerMole).findFirst();
+    }
+
+    /** Its standard uncertainty by the atomic weights, g/mol. */
+    OptionalDouble molarMassUncertaintyIn(String formula) {
+        return molarMass(formula).stream()
+                .mapToDouble(MolarMass::standardUncertaintyGramsPerMole)
+                .findFirst();
+    }
+
+    private Optional<MolarMass> molarMass(String formula) {
         try {
-            return read.isPresent() ? OptionalDouble.of(molarMassGramsPerMole(read.get())) : OptionalDouble.empty();
+            return formulaIn(formula).map(f -> f.molarMass(atomicWeights));
         } catch (IllegalFormulaException e) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
     }
 

@@ -40,6 +40,8 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
      * @param amountMillimoles theoretical amount, mmol
      * @param massGrams theoretical mass in the form isolated, g
      * @param molarMassGramsPerMole molar mass used, g/mol
+     * @param molarMassUncertaintyGramsPerMole its standard uncertainty by the atomic weights, g/mol; no account counts it, so small is it;
+     *     empty where the molar mass comes from no formula
      * @param massAsTypedGrams theory with all molar masses as typed where that differs, g
      * @param plannedMassGrams theory by the planned amounts, g; empty where one of them is not known
      */
@@ -48,11 +50,18 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
             MeasuredValue amountMillimoles,
             MeasuredValue massGrams,
             double molarMassGramsPerMole,
+            OptionalDouble molarMassUncertaintyGramsPerMole,
             OptionalDouble massAsTypedGrams,
             OptionalDouble plannedMassGrams) {
         private ProductTheory withPlanned(OptionalDouble grams) {
             return new ProductTheory(
-                    product, amountMillimoles, massGrams, molarMassGramsPerMole, massAsTypedGrams, grams);
+                    product,
+                    amountMillimoles,
+                    massGrams,
+                    molarMassGramsPerMole,
+                    molarMassUncertaintyGramsPerMole,
+                    massAsTypedGrams,
+                    grams);
         }
 
         /** True for the theory of a product of this name. */

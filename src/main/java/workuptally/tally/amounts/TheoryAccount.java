@@ -157,6 +157,7 @@ public final class TheoryAccount {
                 amount,
                 amount.times(molarMass.getAsDouble() / 1000),
                 molarMass.getAsDouble(),
+                substances.molarMassUncertaintyIn(product.formula()),
                 asTyped,
                 OptionalDouble.empty()));
     }
@@ -203,6 +204,7 @@ public final class TheoryAccount {
                     amount.get(),
                     amount.get().times(molarMass.getAsDouble() / 1000),
                     molarMass.getAsDouble(),
+                    substances.molarMassUncertaintyIn(product.formula()),
                     OptionalDouble.empty(),
                     OptionalDouble.empty()));
         }

@@ -16,6 +16,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.ChargeAmount;
@@ -94,13 +95,13 @@ public final class CakeContents {
                 drying.stream().mapToDouble(this::waterTakenUpGrams).max().orElse(0),
                 organic(layerOf(filter)),
                 solventsKnown ? productsOf(filter, lots) : Map.of(),
-                isRinsed(layer.label(), filter),
+                isRinsed(layer.label(), filter) ? substances.value(Threshold.LEFT_AFTER_RINSE) : 1,
                 stated ? Optional.of(organic(flow.portion(layer.label()))) : Optional.empty()));
     }
 
     /** Water to bind in a drying step, g; 0 where no organic solvent is known to be there. */
     public double waterToBindGrams(Step drying) {
-        Drying.Before before = washedWithBrine(drying) ? Drying.Before.BRINE : Drying.Before.NO_BRINE;
+        double drops = assumesDrops(drying) ? substances.value(Threshold.ENTRAINED_WATER) : 0;
         double water = 0;
         for (Map.Entry<String, Ingredients.Part> part :
                 organic(layerOf(drying)).parts().entrySet()) {
@@ -110,7 +111,7 @@ public final class CakeContents {
                     .map(mixing -> mixing.waterInSolventMassPercent().orElse(0))
                     .orElse(0.0);
             water += Drying.waterToBindGrams(
-                    part.getValue().grams(), part.getValue().millilitres(), massPercent, before);
+                    part.getValue().grams(), part.getValue().millilitres(), massPercent, drops);
         }
         return water;
     }

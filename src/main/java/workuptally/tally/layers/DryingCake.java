@@ -20,7 +20,7 @@ import workuptally.tally.amounts.Ingredients;
  * @param mostWaterGrams most water that the agent can have taken out of its layer, g
  * @param solvents organic solvents of the layer that was filtered
  * @param productGramsInSolution products that the filtrate gave, g by the name in Products, in order of the lots
- * @param rinsed true where a rinse went over it
+ * @param leftFraction of the product that it held what a rinse left, 0 to 1; 1 where none went over it
  * @param stated organic solvents on the cake by a composition entered in Layers, if there is one
  */
 public record DryingCake(
@@ -31,12 +31,17 @@ public record DryingCake(
         double mostWaterGrams,
         Ingredients solvents,
         Map<String, Double> productGramsInSolution,
-        boolean rinsed,
+        double leftFraction,
         Optional<Ingredients> stated) {
     /** Copies the collections. */
     public DryingCake {
         dryingSteps = List.copyOf(dryingSteps);
         productGramsInSolution = Collections.unmodifiableMap(new LinkedHashMap<>(productGramsInSolution));
+    }
+
+    /** True where a rinse went over it. */
+    public boolean rinsed() {
+        return leftFraction < 1;
     }
 
     /** Mass over the dry agent, g; not below 0. */
@@ -57,8 +62,7 @@ public record DryingCake(
     public Optional<Drying.Range> productGrams(String product) {
         double fraction = productFraction(product);
         return fraction > 0 && gainGrams() > 0
-                ? Optional.of(
-                        Drying.productOnCakeGrams(wetGrams, agentGrams, mostWaterGrams, fraction, leftAfterRinsing()))
+                ? Optional.of(Drying.productOnCakeGrams(wetGrams, agentGrams, mostWaterGrams, fraction, leftFraction))
                 : Optional.empty();
     }
 
@@ -72,11 +76,7 @@ public record DryingCake(
         double dissolved = productGramsInSolution.keySet().stream()
                 .mapToDouble(this::productFraction)
                 .sum();
-        double grams = held.middle() * (1 - dissolved * leftAfterRinsing());
+        double grams = held.middle() * (1 - dissolved * leftFraction);
         return total > 0 ? solvents.share(n -> grams / total) : Ingredients.EMPTY;
-    }
-
-    private double leftAfterRinsing() {
-        return rinsed ? Drying.LEFT_AFTER_RINSE_FRACTION : 1;
     }
 }

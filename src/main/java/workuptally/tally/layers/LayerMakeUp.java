@@ -10,7 +10,6 @@ import workuptally.tally.amounts.Masses;
  *
  * @param layer label
  * @param grams mass of each component, g, the largest first; together the layer's mass
- * @param materials components before acids and bases have reacted with each other
  * @param millilitres volume, mL: as measured, else the sum of its liquids
  * @param stated true where the book states the composition
  * @param mismatches solvents of which its stated composition and what its step took tell different things
@@ -19,7 +18,6 @@ import workuptally.tally.amounts.Masses;
 public record LayerMakeUp(
         String layer,
         Map<String, Double> grams,
-        List<String> materials,
         double millilitres,
         boolean stated,
         List<SolventMismatch> mismatches,
@@ -27,7 +25,6 @@ public record LayerMakeUp(
     /** Copies the map in its order, and the lists. */
     public LayerMakeUp {
         grams = Masses.copyOf(grams);
-        materials = List.copyOf(materials);
         mismatches = List.copyOf(mismatches);
     }
 

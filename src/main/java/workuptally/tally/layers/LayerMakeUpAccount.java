@@ -86,7 +86,6 @@ public final class LayerMakeUpAccount {
                             .map(MeasuredValue::value)
                             .ifPresent(m -> components.merge(fullName(c.substance()), m, Double::sum)));
         }
-        List<String> materials = List.copyOf(components.keySet());
         neutralise(components);
         layer.entry().map(Layer::pH).flatMap(Field::entered).ifPresent(pH -> settle(components, pH));
         double rest = grams
@@ -101,7 +100,7 @@ public final class LayerMakeUpAccount {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
         double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
-        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, mismatches, weighed);
+        return new LayerMakeUp(layer.label(), largestFirst, volume, stated, mismatches, weighed);
     }
 
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */

@@ -72,11 +72,6 @@ public record Meeting(
         return pair.consequence();
     }
 
-    /** The first clause of what happens. */
-    public String danger() {
-        return pair.danger();
-    }
-
     /** The same in a word or two. */
     public String dangerInAWord() {
         return pair.dangerInAWord();

@@ -151,7 +151,7 @@ public final class PortionContents {
             String written, Material material, OptionalDouble millimoles, Optional<Charge> charge) {
         List<Present> list = new ArrayList<>();
         for (Part part : material.parts()) {
-            boolean main = part.equals(material.main());
+            boolean main = part == material.main();
             list.add(new Present(
                     main ? written : part.name(),
                     part,

@@ -25,6 +25,18 @@ record BookCell(RowPlace row, String heading, String part) {
         return row.at(heading);
     }
 
+    /** Of heading and row; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return 31 * row.row() + heading.hashCode();
+    }
+
+    /** True for the same cell of the same book. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BookCell cell && cell.is(row, heading, part);
+    }
+
     boolean isIn(RowPlace other) {
         return row.row() == other.row()
                 && row.table().sheet().equals(other.table().sheet());

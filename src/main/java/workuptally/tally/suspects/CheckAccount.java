@@ -34,21 +34,6 @@ final class CheckAccount {
     /** A side on which nothing is too far. */
     private static final double ANYTHING = 1e9;
 
-    /** Lost at bench scale, % (common practice): 1 to 2 on glass and in transfers, and as much again that nobody traces. */
-    private static final double TRANSFER_LOSS_PERCENT = 4;
-
-    /** Share of an organic solvent that has been seen to go into the air; missing mass is weak evidence (common practice). */
-    private static final double MOST_EVAPORATED = 0.6;
-
-    /** Share of what went in that volumes and densities of solvents leave open beside their stated uncertainty (common practice). */
-    private static final double MASS_LEFT_OPEN = 0.002;
-
-    /** Volume of a phase is estimated no better than this (common practice). */
-    private static final double VOLUME_LEFT_OPEN = 0.01;
-
-    /** Mass of a phase is estimated no better than this, beside solutes (common practice). */
-    private static final double PHASE_LEFT_OPEN = 0.2;
-
     private final Substances substances;
     private final EntryChecks entries;
     private final Map<String, List<Transfer>> transfers;
@@ -95,7 +80,7 @@ final class CheckAccount {
             ofPhase(contact.step().given().organic(), contact.organicGrams(), solutes, balances)
                     .ifPresent(all::add);
         }
-        all.addAll(new ThroughChecks(balances).list());
+        all.addAll(new ThroughChecks(balances, substances).list());
         all.addAll(entries.of(balances.run()));
         all.addAll(transferred(transfersOf(balances.run()), changes, balances.layers()));
         return byName(all);
@@ -108,13 +93,15 @@ final class CheckAccount {
         return checks;
     }
 
-    private static Check closure(Closure closure) {
+    private Check closure(Closure closure) {
         double charged = closure.chargedMillimoles().value();
         // a portion that nobody assayed can hold all that is missing, so that a gap says nothing of the entries
         boolean unassayed = closure.candidates().stream().anyMatch(Closure.Candidate::keptWithoutAssay);
         double allowed = unassayed
                 ? ANYTHING
-                : Math.min(ANYTHING, Math.max(TRANSFER_LOSS_PERCENT, closure.placesAtMostPercent()));
+                : Math.min(
+                        ANYTHING,
+                        Math.max(substances.value(Threshold.SUSPECT_TRANSFER_LOSS), closure.placesAtMostPercent()));
         return new Check(
                 "closure on " + closure.skeleton(),
                 charged * (closure.percent().value() / 100 - 1),
@@ -124,7 +111,7 @@ final class CheckAccount {
                 charged);
     }
 
-    private static Check totalMass(MassBalance balance) {
+    private Check totalMass(MassBalance balance) {
         MeasuredValue gap = balance.gapGrams();
         return new Check(
                 "total mass",
@@ -134,13 +121,14 @@ final class CheckAccount {
                         ? balance.gasGrams()
                                 + Math.max(
                                         balance.evaporationAllowanceGrams(),
-                                        MOST_EVAPORATED * balance.organicSolventGrams())
+                                        substances.value(Threshold.SUSPECT_EVAPORATED) * balance.organicSolventGrams())
                         : ANYTHING,
                 Math.max(
                         1e-9,
                         Math.hypot(
                                 gap.standardUncertainty(),
-                                MASS_LEFT_OPEN * balance.inGrams().value())));
+                                substances.value(Threshold.SUSPECT_MASS_OPEN)
+                                        * balance.inGrams().value())));
     }
 
     private Optional<Check> density(LayerIdentity identity, RunBalances balances) {
@@ -189,6 +177,7 @@ final class CheckAccount {
         if (labels.size() != 1 || grams <= 0) {
             return Optional.empty();
         }
+        double open = substances.value(Threshold.SUSPECT_PHASE_OPEN);
         return balances.layers().stream()
                 .filter(l -> l.label().equals(labels.get(0)) && l.entry().isPresent())
                 .findFirst()
@@ -196,13 +185,13 @@ final class CheckAccount {
                 .map(mass -> new Check(
                         "mass of layer " + labels.get(0) + " against what went in",
                         mass.value() - grams,
-                        -PHASE_LEFT_OPEN * grams,
-                        PHASE_LEFT_OPEN * grams + solutes,
-                        1 + PHASE_LEFT_OPEN / 2 * grams,
+                        -open * grams,
+                        open * grams + solutes,
+                        1 + open / 2 * grams,
                         grams));
     }
 
-    private static Optional<Check> volumes(ContactMixture contact) {
+    private Optional<Check> volumes(ContactMixture contact) {
         if (contact.outMillilitres().isEmpty() || contact.inMillilitres() <= 0) {
             return Optional.empty();
         }
@@ -212,7 +201,7 @@ final class CheckAccount {
                 contact.outMillilitres().getAsDouble() - in,
                 -Contraction.MOST_SHRINKAGE_PERCENT / 100 * in,
                 Contraction.MOST_GROWTH_PERCENT / 100 * in,
-                1 + VOLUME_LEFT_OPEN * in));
+                1 + substances.value(Threshold.SUSPECT_VOLUME_OPEN) * in));
     }
 
     /**

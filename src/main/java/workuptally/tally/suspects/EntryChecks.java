@@ -26,21 +26,7 @@ import workuptally.tally.amounts.Substances;
  * with its plan, a tare with the register, a weighing with the second one, an assay with its repeat, and a purified lot with its crude.
  */
 final class EntryChecks {
-    /** Scatter of amounts about their plan (common practice). */
-    private static final double PLAN_SCATTER = 0.15;
-
-    /** A cake holds up to so many times its agent of water and solution, and loses little of it (common practice). */
-    private static final double CAKE_GAIN = 2;
-
     private static final double ANYTHING = 1e9;
-
-    private static final double CAKE_LOST = 0.1;
-
-    /** Solvent that a wet purified lot may hold, as a part of the lot it was made from (common practice). */
-    private static final double GAINED = 0.1;
-
-    /** So much less pure, in per cent of mass, a lot may come out of a purification wet (common practice). */
-    private static final double LESS_PURE_PERCENT = 10;
 
     private static final int FINE_DECIMALS = 3;
     private static final double MANY_TIMES = 3;
@@ -86,7 +72,7 @@ final class EntryChecks {
     }
 
     /** A wet cake weighs no less than its agents and not many times as much. */
-    private static List<Check> cake(Step step, Run run) {
+    private List<Check> cake(Step step, Run run) {
         double dry = isOperation(step, Step.Operation.FILTER) || isOperation(step, Step.Operation.DRY)
                 ? agentGrams(step, run, new LinkedHashSet<>())
                 : 0;
@@ -105,10 +91,16 @@ final class EntryChecks {
                         "cake " + label + " against its agent",
                         gained,
                         -dry,
-                        CAKE_GAIN * dry,
-                        CAKE_GAIN / 4 * dry,
+                        substances.value(Threshold.SUSPECT_CAKE_GAIN) * dry,
+                        substances.value(Threshold.SUSPECT_CAKE_GAIN) / 4 * dry,
                         dry),
-                new Check("agent on cake " + label, gained, -CAKE_LOST * dry, ANYTHING, CAKE_LOST / 2 * dry, dry));
+                new Check(
+                        "agent on cake " + label,
+                        gained,
+                        -substances.value(Threshold.SUSPECT_CAKE_LOST) * dry,
+                        ANYTHING,
+                        substances.value(Threshold.SUSPECT_CAKE_LOST) / 2 * dry,
+                        dry));
     }
 
     private static boolean isOperation(Step step, Step.Operation operation) {
@@ -163,7 +155,7 @@ final class EntryChecks {
         return substances.molarMassIn(formula);
     }
 
-    private static Optional<Check> plan(Charge charge) {
+    private Optional<Check> plan(Charge charge) {
         if (charge.quantity().planned().isEmpty()
                 || charge.quantity().actual().isEmpty()
                 || charge.quantity().planned().get().dimension()
@@ -180,9 +172,9 @@ final class EntryChecks {
                 .flatMap(actual -> planned.map(p -> new Check(
                         "amount of " + charge.material() + " against the plan",
                         actual.value() - p.value(),
-                        -PLAN_SCATTER * p.value(),
-                        PLAN_SCATTER * p.value(),
-                        PLAN_SCATTER * p.value())));
+                        -substances.value(Threshold.SUSPECT_PLAN_SCATTER) * p.value(),
+                        substances.value(Threshold.SUSPECT_PLAN_SCATTER) * p.value(),
+                        substances.value(Threshold.SUSPECT_PLAN_SCATTER) * p.value())));
     }
 
     /** A tare against the nearest one that the register has of its vessel; empty where it has none. */
@@ -210,7 +202,7 @@ final class EntryChecks {
     }
 
     /** What was purified is no more than the one lot that it was made from, and hardly less pure. */
-    private static List<Check> purified(Lot lot, Run run) {
+    private List<Check> purified(Lot lot, Run run) {
         List<Lot> from = run.lots().stream()
                 .filter(l -> lot.from().contains(l.label()) && l != lot)
                 .toList();
@@ -226,8 +218,8 @@ final class EntryChecks {
                     "mass of lot " + lot.label() + " against lot " + crude.label(),
                     net.getAsDouble() - before.getAsDouble(),
                     -before.getAsDouble(),
-                    GAINED * before.getAsDouble(),
-                    GAINED * before.getAsDouble(),
+                    substances.value(Threshold.SUSPECT_WET_LOT) * before.getAsDouble(),
+                    substances.value(Threshold.SUSPECT_WET_LOT) * before.getAsDouble(),
                     before.getAsDouble()));
         }
         Optional<Entered> assay = lot.assayPercent().entered();
@@ -236,9 +228,9 @@ final class EntryChecks {
             checks.add(new Check(
                     "purity of lot " + lot.label() + " against lot " + crude.label(),
                     assay.get().value() - crudeAssay.get().value(),
-                    -LESS_PURE_PERCENT,
+                    -substances.value(Threshold.SUSPECT_LESS_PURE),
                     100,
-                    LESS_PURE_PERCENT / 3,
+                    substances.value(Threshold.SUSPECT_LESS_PURE) / 3,
                     100));
         }
         return checks;

@@ -33,9 +33,6 @@ public final class SuspectAccount {
     /** With what was meant in its place nothing may be farther off, in standard uncertainties. */
     private static final double SETTLED = 2;
 
-    /** Densities of one liquid differ by so much with temperature and table (common practice). */
-    private static final double DENSITY_SCATTER = 0.02;
-
     private final Book book;
     private final Substances substances;
     private final TareRegister register;
@@ -143,7 +140,9 @@ public final class SuspectAccount {
                     .findFirst()
                     .orElse("");
             OptionalDouble table = own.densityGramsPerMillilitre(material);
-            return table.isPresent() && Math.abs(density.number().value() / table.getAsDouble() - 1) <= DENSITY_SCATTER;
+            return table.isPresent()
+                    && Math.abs(density.number().value() / table.getAsDouble() - 1)
+                            <= own.value(Threshold.SUSPECT_DENSITY_SCATTER);
         }
 
         /** The formula in the row of an entry; empty for a row without one. */

@@ -10,8 +10,10 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunBalances;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
 
@@ -20,16 +22,12 @@ import workuptally.tally.layers.LayerTally;
  * were made from it alone. More than was there cannot come out of it; that much less needs a reason.
  */
 final class ThroughChecks {
-    /** Of what went through, so much can be lost or stay unassayed before it needs an explanation (common practice). */
-    private static final double MOST_LOST = 0.5;
-
-    /** What readings of two laboratory methods differ by beside their stated uncertainty (common practice). */
-    private static final double METHODS_DIFFER = 0.04;
-
+    private final Substances substances;
     private final Run run;
     private final List<LayerTally> layers;
 
-    ThroughChecks(RunBalances balances) {
+    ThroughChecks(RunBalances balances, Substances substances) {
+        this.substances = substances;
         this.run = balances.run();
         this.layers = balances.layers();
     }
@@ -71,15 +69,17 @@ final class ThroughChecks {
                 .sum();
         MeasuredValue through = content.massGrams().orElseThrow();
         double found = isolated + left;
+        double lost = substances.value(Threshold.SUSPECT_THROUGH_LOST);
+        double differ = substances.value(Threshold.SUSPECT_METHODS_DIFFER);
         // without an isolated lot nobody knows how much should be there
         return isolated <= 0
                 ? Optional.empty()
                 : Optional.of(new Check(
                         content.substance() + " through layer " + layer.label(),
                         through.value() - found,
-                        -METHODS_DIFFER * found,
-                        MOST_LOST / (1 - MOST_LOST) * found,
-                        Math.hypot(through.standardUncertainty(), METHODS_DIFFER * found),
+                        -differ * found,
+                        lost / (1 - lost) * found,
+                        Math.hypot(through.standardUncertainty(), differ * found),
                         found));
     }
 

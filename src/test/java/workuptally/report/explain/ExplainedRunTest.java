@@ -133,6 +133,14 @@ class ExplainedRunTest {
         assertEquals(0.081, 2 * Math.sqrt(variance), 0.001);
     }
 
+    /** Benzoic acid, C7H6O2, by the abridged atomic weights of IUPAC and their half-widths: 122.123 g/mol, u = 0.0082 g/mol. */
+    @Test
+    void uncertaintyOfAMolarMassIsSaidThoughNoAccountCountsIt() {
+        assertTrue(
+                figure("R26-042", "Theory of benzoic acid").notes().get(0).startsWith("u(M) = 0.0082"),
+                figure("R26-042", "Theory of benzoic acid").notes().toString());
+    }
+
     @Test
     void everyEntryCarriesItsPlace() {
         Explanation amount = figure("R26-042", "Amount of methyl benzoate");

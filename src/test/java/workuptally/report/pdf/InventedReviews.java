@@ -404,6 +404,7 @@ public final class InventedReviews {
                         value(grams, grams * 0.003),
                         grams / millimoles * 1000,
                         OptionalDouble.empty(),
+                        OptionalDouble.empty(),
                         OptionalDouble.empty())));
     }
 

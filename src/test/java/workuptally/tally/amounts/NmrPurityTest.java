@@ -1,6 +1,7 @@
 package workuptally.tally.amounts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +27,17 @@ class NmrPurityTest {
         // 2 % as stated beside 0.05 mg of each weighing
         assertEquals(
                 Math.sqrt(0.02 * 0.02 + 0.005 * 0.005 + 0.001 * 0.001), fraction.relativeStandardUncertainty(), 1e-6);
+    }
+
+    @Test
+    void theWeighingOfTheStandardCarriesItsName() {
+        MeasuredValue fraction =
+                of(book().but("nmr-assays", "Standard", "dimethyl sulfone")).orElseThrow();
+        assertTrue(
+                fraction.budget().stream()
+                        .anyMatch(c ->
+                                c.reading().name().equals("mass of the standard dimethyl sulfone for the NMR of C1")),
+                fraction.budget().toString());
     }
 
     @ParameterizedTest

@@ -29,13 +29,13 @@ class ThroughChecksTest {
     }
 
     private static List<Check> of(SmallBook book) {
-        return new ThroughChecks(RunBalances.of(book.tally())).list();
+        return new ThroughChecks(RunBalances.of(book.tally()), SmallBook.substances()).list();
     }
 
     @Test
     void whatWentThroughALayerIsFoundBehindIt() {
         RunTally tally = washed().tally();
-        List<Check> all = new ThroughChecks(RunBalances.of(tally)).list();
+        List<Check> all = new ThroughChecks(RunBalances.of(tally), SmallBook.substances()).list();
         assertEquals(1, all.size());
         Check check = all.get(0);
         assertEquals("P through layer O1", check.name());

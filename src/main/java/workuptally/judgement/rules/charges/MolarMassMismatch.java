@@ -63,7 +63,11 @@ public final class MolarMassMismatch implements RunRule {
                     charge.molarMassGramsPerMole(),
                     charge.row(),
                     MOLAR_MASS,
-                    effect);
+                    effect,
+                    false);
+            if (charge.formula().isBlank()) {
+                ofName(findings, charge.material(), charge.molarMassGramsPerMole(), charge.row(), MOLAR_MASS);
+            }
         }
         for (Product product : tally.run().products()) {
             judge(
@@ -73,34 +77,36 @@ public final class MolarMassMismatch implements RunRule {
                     product.molarMassGramsPerMole(),
                     product.row(),
                     MOLAR_MASS,
-                    Phrase.NONE);
+                    Phrase.NONE,
+                    false);
+            if (product.formula().isBlank()) {
+                ofName(findings, product.name(), product.molarMassGramsPerMole(), product.row(), MOLAR_MASS);
+            }
         }
         for (NmrAssay assay : tally.run().nmrAssays()) {
-            standard(findings, assay);
+            ofName(
+                    findings,
+                    assay.standard(),
+                    assay.standardMolarMassGramsPerMole(),
+                    assay.row(),
+                    "Standard molar mass");
         }
         return findings.list();
     }
 
-    /** A standard by the formula that its name has in the tables; of a name that none has, or that tells a form, nothing is said. */
-    private void standard(FindingList findings, NmrAssay assay) {
-        if (assay.standard().isBlank()) {
+    /** By the formula that a name has in the tables; of a name that none has, or that tells a form, nothing is said. */
+    private void ofName(FindingList findings, String name, Field typed, RowPlace row, String heading) {
+        if (name.isBlank()) {
             return;
         }
-        Material material = substances.material(assay.standard());
+        Material material = substances.material(name);
         Part main = material.main();
         if (material.parts().size() == 1
                 && main.form().isEmpty()
                 && main.substance().isPresent()) {
             main.formula()
                     .map(Formula::toString)
-                    .ifPresent(formula -> judge(
-                            findings,
-                            assay.standard(),
-                            formula,
-                            assay.standardMolarMassGramsPerMole(),
-                            assay.row(),
-                            "Standard molar mass",
-                            Phrase.NONE));
+                    .ifPresent(formula -> judge(findings, name, formula, typed, row, heading, Phrase.NONE, true));
         }
     }
 
@@ -111,7 +117,8 @@ public final class MolarMassMismatch implements RunRule {
             Field typed,
             RowPlace row,
             String heading,
-            Phrase effect) {
+            Phrase effect,
+            boolean byName) {
         OptionalDouble computed = substances.molarMassIn(formula);
         Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
         if (computed.isEmpty() || entered.isEmpty()) {
@@ -126,7 +133,7 @@ public final class MolarMassMismatch implements RunRule {
         Optional<FormDifference> form = stops ? substances.formDifference(difference) : Optional.empty();
         findings.add(
                 stops ? FindingCode.MOLAR_MASS_MISMATCH : FindingCode.MOLAR_MASS_ROUNDED,
-                stops ? Severity.STOP : Severity.NOTE,
+                !stops ? Severity.NOTE : byName && form.isPresent() ? Severity.CHECK : Severity.STOP,
                 row.at(heading),
                 Phrase.of(
                         "read molar mass {} g/mol for {}; its formula {} gives {} g/mol{}{}",
@@ -142,12 +149,12 @@ public final class MolarMassMismatch implements RunRule {
                         Figure.brief(100 * substances.value(Threshold.MOLAR_MASS_DIFFERS), "%"),
                         Figure.decimals(computed.getAsDouble(), 2, "")),
                 "standard atomic weights; thresholds common practice",
-                heading.equals(MOLAR_MASS)
+                !byName
                         ? Phrase.of(
                                 "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
                                         + " the formula is used meanwhile.")
                         : Phrase.of(
-                                "Compare the name of the standard with its molar mass, correct the wrong one and run again; the"
+                                "Compare name and molar mass, enter the formula of the form that was weighed and run again; the"
                                         + " figure as typed is used meanwhile."));
     }
 }

@@ -80,12 +80,21 @@ public final class ConcentratedWithCare implements BookRule {
     }
 
     private static boolean isTested(RunTally tally, Meeting meeting) {
-        List<Step> steps = tally.run().orderedSteps();
-        return BY_PEROXIDES.contains(meeting.pair().classA())
-                && steps.subList(0, steps.indexOf(meeting.step().orElseThrow()) + 1).stream()
-                        .anyMatch(step -> step.quenchTest()
-                                .filter(test -> test == Step.QuenchTest.NEGATIVE)
-                                .isPresent());
+        if (!BY_PEROXIDES.contains(meeting.pair().classA())) {
+            return false;
+        }
+        Step concentrated = meeting.step().orElseThrow();
+        for (Step step : tally.run().orderedSteps()) {
+            if (step.quenchTest()
+                    .filter(test -> test == Step.QuenchTest.NEGATIVE)
+                    .isPresent()) {
+                return true;
+            }
+            if (step == concentrated) {
+                return false;
+            }
+        }
+        return false;
     }
 
     private static void add(FindingList findings, Met met) {

@@ -43,7 +43,6 @@ public final class NeutralisationShort implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        double least = 100 - substances.value(Threshold.NEUTRALISATION_SHORT);
         for (Neutralisation one :
                 new NeutralisationAccount(tally.run(), book.limits(), substances, tally.amounts()).list()) {
             Optional<Entered> pH = one.step().pHAfter().entered();
@@ -52,7 +51,7 @@ public final class NeutralisationShort implements RunRule {
                     ? pH.isEmpty()
                             || isFreeAt(product.get(), one.acid(), pH.get().value())
                     : pH.filter(read -> isExtreme(one.acid(), read.value())).isPresent();
-            if (one.coveredPercent() < least && claimed) {
+            if (claimed && one.coveredPercent() < 100 - substances.value(Threshold.NEUTRALISATION_SHORT)) {
                 findings.add(
                         FindingCode.NEUTRALISATION_SHORT,
                         severity(tally.run(), product),

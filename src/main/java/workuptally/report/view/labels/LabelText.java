@@ -16,7 +16,6 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Container;
-import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
@@ -77,9 +76,6 @@ public record LabelText(String name, String contents, String hazards, String def
         List<HazardNote> ofPortion = LabelHazards.ofPortion(run, layer.label(), grams);
         StringJoiner contents = new StringJoiner("; ");
         openStops(run, layer.label()).forEach(contents::add);
-        if (layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isEmpty() && isQuenchOpen(run)) {
-            contents.add("QUENCH NOT SHOWN");
-        }
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
         boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
         if (solid) {
@@ -133,14 +129,6 @@ public record LabelText(String name, String contents, String hazards, String def
                 .distinct()
                 .map(words -> "IN QUESTION, a stop is open (" + words + ")")
                 .toList();
-    }
-
-    /** True where no test shows yet that what was to be destroyed is gone: it may be in any layer but what boiled over. */
-    private static boolean isQuenchOpen(RunReview run) {
-        return run.findings().stream()
-                .anyMatch(f -> f.code() == FindingCode.QUENCH_NOT_SHOWN
-                        || f.code() == FindingCode.QUENCH_NOT_ENTERED
-                        || f.code() == FindingCode.QUENCH_TEST_POSITIVE);
     }
 
     /** Products, and what follows the layers until it is destroyed; without what the make-up names. */

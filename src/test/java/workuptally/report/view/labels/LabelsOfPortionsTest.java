@@ -389,7 +389,6 @@ class LabelsOfPortionsTest {
         String label = text.contents() + " " + text.hazards();
         assertTrue(label.contains(BURNS), label);
         assertTrue(label.contains("Contact with acids liberates toxic gas."), label);
-        assertTrue(label.contains("QUENCH NOT SHOWN"), label);
         assertTrue(label.contains("about water 8"), label);
     }
 }
