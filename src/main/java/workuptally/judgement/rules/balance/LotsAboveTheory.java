@@ -32,7 +32,10 @@ public final class LotsAboveTheory implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         for (ProductYield yield : tally.yields()) {
-            if (tally.run().kind() != Run.Kind.RESOLUTION && yield.basis().isUpperBound() && yield.isAboveAll(factor)) {
+            if (tally.run().kind() != Run.Kind.RESOLUTION
+                    && yield.stage() == ProductYield.Stage.WORKUP
+                    && yield.basis().isUpperBound()
+                    && yield.isAboveAll(factor)) {
                 List<LotTally> lots = tally.lots().stream()
                         .filter(l -> yield.lots().contains(l.lot().label())
                                 && l.isOf(yield.product().name()))
