@@ -144,9 +144,9 @@ class DemoWasteTest {
     void labelOfTheTenthTransferListsItsSolvents() {
         Finding note = finding("proposal-label", "T10:").orElseThrow();
         assertTrue(
-                Wording.POINT.of(note.seen()).contains("ethanol")
-                        && Wording.POINT.of(note.seen()).contains("tert-butyl methyl ether"),
-                Wording.POINT.of(note.seen()));
+                Wording.POINT.of(note.action()).contains("ethanol")
+                        && Wording.POINT.of(note.action()).contains("tert-butyl methyl ether"),
+                Wording.POINT.of(note.action()));
         ContainerReview container = container(review, "W-AQA-04");
         assertEquals(
                 77,

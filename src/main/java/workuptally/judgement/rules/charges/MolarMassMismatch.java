@@ -133,7 +133,9 @@ public final class MolarMassMismatch implements RunRule {
         Optional<FormDifference> form = stops ? substances.formDifference(difference) : Optional.empty();
         findings.add(
                 stops ? FindingCode.MOLAR_MASS_MISMATCH : FindingCode.MOLAR_MASS_ROUNDED,
-                !stops ? Severity.NOTE : byName && form.isPresent() ? Severity.CHECK : Severity.STOP,
+                !stops
+                        ? Severity.NOTE
+                        : byName && heading.equals(MOLAR_MASS) && form.isPresent() ? Severity.CHECK : Severity.STOP,
                 row.at(heading),
                 Phrase.of(
                         "read molar mass {} g/mol for {}; its formula {} gives {} g/mol{}{}",
