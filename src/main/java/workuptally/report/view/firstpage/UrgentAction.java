@@ -53,10 +53,10 @@ public record UrgentAction(
         long checks = review.findings().stream()
                 .filter(f -> f.severity() == Severity.CHECK)
                 .count();
-        return "No stop and no hold"
-                + (checks == 0 ? "." : "; before reporting " + Words.count(checks, "check"))
-                + (checks == 0
-                        ? ""
-                        : runs.isEmpty() ? " of the book." : " of " + RunNames.listed(runs, MOST_CHARACTERS) + ".");
+        if (checks == 0) {
+            return "No stop and no hold.";
+        }
+        String where = runs.isEmpty() ? "the book" : RunNames.listed(runs, MOST_CHARACTERS);
+        return "No stop and no hold; " + Words.count(checks, "check") + " before reporting: " + where + ".";
     }
 }

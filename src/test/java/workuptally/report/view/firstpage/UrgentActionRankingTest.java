@@ -109,8 +109,7 @@ class UrgentActionRankingTest {
         Review review = typed("64").review();
         assertEquals(List.of(), UrgentAction.of(review, new ReadableNumbers('.'), 7));
         assertTrue(
-                UrgentAction.nothingFirst(review).startsWith("No stop and no hold; before reporting "),
-                UrgentAction.nothingFirst(review));
+                UrgentAction.nothingFirst(review).contains(" before reporting: X1"), UrgentAction.nothingFirst(review));
     }
 
     /** 12 mg typed in a column of grams would be 0.06 % of theory. */
