@@ -80,7 +80,8 @@ public final class StatedDistillates {
         composition(layer).stream()
                 .map(part -> substances.material(part.substance()).main().name())
                 .distinct()
-                .filter(name -> substances.isOrganicSolvent(name) && brought.containsKey(name))
+                // a solvent charged without an amount tells nothing
+                .filter(name -> substances.isOrganicSolvent(name) && brought.getOrDefault(name, 0.0) > 0)
                 .filter(name -> stated.get(name) > most(brought.get(name)))
                 .forEach(name -> found.add(new SolventMismatch(name, stated.get(name), brought.get(name))));
         return found;

@@ -90,4 +90,11 @@ class CompositionContradictedTest {
                 .but("layers", "Composition", "toluene 98 %");
         assertEquals("", told(book.review()));
     }
+
+    @Test
+    void aSolventChargedWithoutAnAmountTellsNothing() {
+        SmallBook book =
+                takenOff("ethyl acetate 97 %; dichloromethane 3 %", "190").but("charges", "Actual amount", "");
+        assertEquals("", told(book.review()));
+    }
 }

@@ -67,7 +67,10 @@ public final class ProposalInWrongStream implements ProposalRule {
                                 fit.streamName(),
                                 label),
                         Phrase.of("Look whether a container of its own stream is there."));
-            case UNKNOWN ->
+            case UNKNOWN -> {
+                if (container.otherStream().isPresent()) {
+                    return; // what the container holds against its label is told of the container
+                }
                 add(
                         findings,
                         FindingCode.PROPOSAL_STREAM_UNKNOWN,
@@ -86,6 +89,7 @@ public final class ProposalInWrongStream implements ProposalRule {
                                         "Show the phase: weigh both layers and read their volumes, or put a drop of water to it and enter that under Checked by of the step.")
                                 : Phrase.of(
                                         "Write a stream name of the list on the container, since a word on it was not understood or tells none; enter mass, pH and composition of what is to be transferred where they are missing."));
+            }
         }
     }
 
