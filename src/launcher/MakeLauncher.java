@@ -25,8 +25,7 @@ final class MakeLauncher {
             "-XX:+UseSerialGC",
             "-XX:NewRatio=7",
             "-XX:MetaspaceSize=64m",
-            "-XX:TieredStopAtLevel=1",
-            "-XX:C1MaxInlineSize=12");
+            "-XX:TieredStopAtLevel=1");
 
     private static final String ARCHIVE = "workup-tally.jsa";
     private static final String CACHE = "workup-tally.aot";

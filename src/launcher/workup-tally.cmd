@@ -14,4 +14,4 @@ set AOT=workup-tally.aot
 if "%~1"=="check" if exist "%~dp0workup-tally-check.aot" set AOT=workup-tally-check.aot
 if exist "%~dp0%AOT%" set CACHE=-XX:+IgnoreUnrecognizedVMOptions "-XX:AOTCache=%~dp0%AOT%" -Xlog:disable
 rem Nothing after this line: the exit code of the program is that of the script, also for && and ||.
-"%JAVA%" -XX:+UseSerialGC -XX:NewRatio=7 -XX:MetaspaceSize=64m -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=12 %CACHE% %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
+"%JAVA%" -XX:+UseSerialGC -XX:NewRatio=7 -XX:MetaspaceSize=64m -XX:TieredStopAtLevel=1 %CACHE% %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
