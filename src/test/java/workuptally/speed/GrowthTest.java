@@ -36,7 +36,7 @@ class GrowthTest {
     private static final double MOST_TIME_WEEKS = 2.5;
 
     private static final int WEEK = 12;
-    private static final int BARE = 3_000;
+    private static final int BARE = 2_000;
     private static final int TIMES = 4;
 
     @TempDir
