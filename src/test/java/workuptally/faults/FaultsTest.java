@@ -35,11 +35,11 @@ import workuptally.report.json.Manifest;
 
 /**
  * The program killed, the disk full, the machine odd: never a half file, never a changed input, always a clear word. As many reviews are
- * killed as {@code -Dfault.kills=} says, 12 without it; ten die with each program.
+ * killed as {@code -Dfault.kills=} says, 10 without it; ten die with each program.
  */
 @Tag("slow")
 class FaultsTest {
-    private static final int KILLS = Integer.getInteger("fault.kills", 12);
+    private static final int KILLS = Integer.getInteger("fault.kills", 10);
     private static final int KILLED_AT_ONCE = 10;
     private static final String FIRST_DAY = "2026-03-09";
     private static final String SECOND_DAY = "2026-03-13";
