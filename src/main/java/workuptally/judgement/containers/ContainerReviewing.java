@@ -70,7 +70,7 @@ public final class ContainerReviewing {
         ContainerLabel said = streams.ofContainer(label);
         Optional<String> contradicting =
                 streams.contradicting(said, ledger.then().grams());
-        ContainerLabel read = contradicting.isPresent() ? said.withUnreadName() : said;
+        ContainerLabel read = contradicting.isPresent() ? said.withDoubt() : said;
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         List<Carried> present = carried.ofContainer(label, read, ledger.then().grams());
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));

@@ -38,7 +38,7 @@ final class ContainerStreams {
         ContainerLabel read = streams.ofLabel(label);
         boolean allKnown = read.keptOutByName().stream()
                 .allMatch(name -> substances.material(name).state() == State.LISTED);
-        return allKnown ? read : read.withUnreadName();
+        return allKnown ? read : read.withDoubt();
     }
 
     /** Names of materials that a label keeps out and an addition holds, as typed on the label. */

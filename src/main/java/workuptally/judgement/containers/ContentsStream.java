@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import workuptally.material.Material;
 import workuptally.model.Layer;
 import workuptally.reference.bench.Threshold;
@@ -16,6 +15,7 @@ import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.waste.SolventContent;
 
 /** The waste stream that named contents suggest: the rules of layers, and acid or base by what is named, since contents have no pH. */
 final class ContentsStream {
@@ -44,36 +44,27 @@ final class ContentsStream {
      */
     Optional<String> stream(Map<String, Double> grams) {
         Map<String, Material> counted = counted(grams);
-        double organic = percent(grams, substances::isOrganicSolvent);
-        double water = percent(grams, name -> substances.material(name).is(MaterialClass.WATER));
+        SolventContent shares = new SolventContent(substances, grams);
+        double organic = shares.organicPercent();
+        double water = shares.percent(name -> substances.material(name).is(MaterialClass.WATER));
         Map<String, String> holds = new LinkedHashMap<>();
         counted.forEach((name, material) -> classes(material).forEach(c -> holds.putIfAbsent(c, name)));
         Optional<String> byRule = substances
-                .streamRule(facts(grams, organic, holds))
+                .streamRule(facts(shares, organic, holds))
                 .filter(rule -> !rule.when().holds().isEmpty() || organic > HALF)
                 .map(StreamRule::stream);
         return byRule.or(() -> water > HALF ? acidOrBase(holds.keySet()) : Optional.empty());
     }
 
-    private LayerFacts facts(Map<String, Double> grams, double organic, Map<String, String> holds) {
-        double halogenated = percent(
-                grams,
-                name -> substances
-                                .solvent(name)
-                                .filter(s -> s.hazards().halogenated())
-                                .isPresent()
-                        || substances.material(name).is(MaterialClass.HALOGENATED));
-        double acid = percent(
-                grams,
-                name -> substances.isOrganicSolvent(name)
-                        && substances.material(name).is(MaterialClass.ACID));
+    private LayerFacts facts(SolventContent shares, double organic, Map<String, String> holds) {
+        double halogenated = shares.halogenatedPercent();
         return new LayerFacts(
                 (organic > HALF ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS).word(),
                 holds,
                 halogenated > halogenLimitPercent,
                 halogenated,
                 organic,
-                acid,
+                shares.acidPercent(),
                 OptionalDouble.empty(),
                 "",
                 LayerFacts.MakeUp.KNOWN,
@@ -119,17 +110,5 @@ final class ContentsStream {
             }
         });
         return counted;
-    }
-
-    private static double percent(Map<String, Double> grams, Predicate<String> counts) {
-        double total = grams.values().stream().mapToDouble(g -> g).sum();
-        return total <= 0
-                ? 0
-                : 100
-                        * grams.entrySet().stream()
-                                .filter(e -> counts.test(e.getKey()))
-                                .mapToDouble(Map.Entry::getValue)
-                                .sum()
-                        / total;
     }
 }

@@ -25,7 +25,7 @@ public record ContainerLabel(
     }
 
     /** The same where it tells less than it seems: it keeps out what no table knows, or its contents contradict it. */
-    public ContainerLabel withUnreadName() {
+    public ContainerLabel withDoubt() {
         return new ContainerLabel(stream, keptOut, keptOutByName, said, true);
     }
 }

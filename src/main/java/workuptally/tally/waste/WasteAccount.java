@@ -2,6 +2,7 @@ package workuptally.tally.waste;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
@@ -156,7 +156,8 @@ public final class WasteAccount {
             Layer.Phase phase,
             boolean amountKnown,
             List<String> leftOut) {
-        double halogenated = halogenatedPercent(mixture);
+        SolventContent shares = shares(mixture);
+        double halogenated = shares.halogenatedPercent();
         Map<String, String> holds = classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
@@ -167,8 +168,8 @@ public final class WasteAccount {
                 holds,
                 halogenated > limits.value(Limit.HALOGEN_LIMIT),
                 halogenated,
-                organicPercent(mixture),
-                acidPercent(mixture),
+                shares.organicPercent(),
+                shares.acidPercent(),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
                 pH.map(WasteAccount::inWords).orElse(""),
                 leftOut.isEmpty() ? makeUp(mixture, amountKnown, unread) : LayerFacts.MakeUp.CONTRADICTED,
@@ -197,36 +198,10 @@ public final class WasteAccount {
         return layer.entry().map(Layer::pH).flatMap(Field::entered);
     }
 
-    private double halogenatedPercent(Ingredients mixture) {
-        return share(
-                mixture,
-                name -> substances
-                        .solvent(name)
-                        .map(s -> s.hazards().halogenated())
-                        .orElseGet(() -> substances.material(name).is(MaterialClass.HALOGENATED)));
-    }
-
-    private double acidPercent(Ingredients mixture) {
-        return share(
-                mixture,
-                name -> substances.isOrganicSolvent(name)
-                        && substances.material(name).is(MaterialClass.ACID));
-    }
-
-    private double organicPercent(Ingredients mixture) {
-        return share(mixture, substances::isOrganicSolvent);
-    }
-
-    private static double share(Ingredients mixture, java.util.function.Predicate<String> counts) {
-        double total = mixture.totalGrams();
-        return total == 0
-                ? 0
-                : 100
-                        * mixture.parts().entrySet().stream()
-                                .filter(e -> counts.test(e.getKey()))
-                                .mapToDouble(e -> e.getValue().grams())
-                                .sum()
-                        / total;
+    private SolventContent shares(Ingredients mixture) {
+        Map<String, Double> grams = new LinkedHashMap<>();
+        mixture.parts().forEach((name, part) -> grams.put(name, part.grams()));
+        return new SolventContent(substances, grams);
     }
 
     private record Assignment(String stream, String why, boolean waitsForPH) {}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
@@ -148,6 +149,9 @@ public record ProposalLine(
     /** What speaks against transfers that were made, by their names: layers that left too early, another stream, what is gone. */
     public static Map<String, List<String>> againstMade(Review review) {
         Map<String, List<Finding>> byTransfer = against(review);
+        Map<String, List<Finding>> leftEarly = review.findings().stream()
+                .filter(f -> f.code() == FindingCode.LAYER_LEFT_EARLY)
+                .collect(Collectors.groupingBy(Finding::run));
         Map<String, List<String>> reasons = new HashMap<>();
         for (Transfer transfer : review.book().transfers()) {
             if (transfer.status() == Transfer.Status.DONE) {
@@ -155,7 +159,9 @@ public record ProposalLine(
                         transfer.id(),
                         Stream.concat(
                                         byTransfer.getOrDefault(transfer.id(), List.of()).stream(),
-                                        review.findings().stream().filter(f -> leftEarlyBy(f, transfer)))
+                                        leftEarly.getOrDefault(transfer.run(), List.of()).stream()
+                                                .filter(f -> transfer.layers()
+                                                        .containsAll(f.subject().layers())))
                                 .map(f -> REASONS.get(f.code()))
                                 .filter(Objects::nonNull)
                                 .distinct()
@@ -163,12 +169,6 @@ public record ProposalLine(
             }
         }
         return reasons;
-    }
-
-    private static boolean leftEarlyBy(Finding finding, Transfer transfer) {
-        return finding.code() == FindingCode.LAYER_LEFT_EARLY
-                && finding.run().equals(transfer.run())
-                && transfer.layers().containsAll(finding.subject().layers());
     }
 
     private static Map<String, List<Finding>> against(Review review) {
