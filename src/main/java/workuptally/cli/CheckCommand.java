@@ -24,6 +24,7 @@ import workuptally.measure.Rounding;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.lines.BareRuns;
 import workuptally.report.view.wording.Wording;
 
 /** Shows what is to settle in books, and writes nothing. */
@@ -93,20 +94,43 @@ final class CheckCommand implements Callable<Integer> {
             ofBook.forEach(finding -> TerminalFindings.print(finding, Wording.POINT, out));
             out.println();
         }
-        List<RunReview> urgentFirst = review.runs().stream()
+        BareRuns bare = BareRuns.of(review);
+        List<RunReview> urgentFirst = bare.others(review).stream()
                 .filter(run -> !RunScreen.isQuiet(run))
                 .sorted(Comparator.comparing(CheckCommand::urgency))
                 .toList();
         for (RunReview run : urgentFirst) {
             new RunScreen(run, Wording.POINT, out).print(review.period().coverageFactor(), rounding);
         }
-        String quiet = review.runs().stream()
+        bare(bare, review, rounding, out);
+        String quiet = bare.others(review).stream()
                 .filter(RunScreen::isQuiet)
                 .map(RunReview::id)
                 .collect(Collectors.joining(", "));
         if (!quiet.isEmpty()) {
             Wrapped.lines("Nothing to settle: " + quiet, "", "  ").forEach(out::println);
         }
+    }
+
+    /** Runs of a list in one table, and each kind of note of them once. */
+    private static void bare(BareRuns bare, Review review, Rounding rounding, PrintWriter out) {
+        if (bare.runs().isEmpty()) {
+            return;
+        }
+        String title = bare.runs().size() + " runs of which only the product was weighed";
+        out.println(title);
+        out.println("-".repeat(title.length()));
+        new RunTable(bare.runs(), review.period().coverageFactor(), rounding).print(out);
+        out.println();
+        for (BareRuns.Note note : bare.notes()) {
+            TerminalFindings.print(note.first(), Wording.POINT, out);
+            if (note.runs() > 1) {
+                out.println("    likewise " + (note.runs() - 1) + " more of these runs");
+            }
+        }
+        bare.notComputedInWords()
+                .ifPresent(words -> Wrapped.lines(words, "  ", "    ").forEach(out::println));
+        out.println();
     }
 
     /** Findings that belong to no run of the book: files, registers, rows of unknown runs. */

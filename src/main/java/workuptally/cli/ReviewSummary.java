@@ -16,7 +16,7 @@ final class ReviewSummary {
         out.println(review.book().name() + ": " + review.runs().size()
                 + (review.runs().size() == 1 ? " run; " : " runs; ") + TerminalFindings.counts(review.findings()));
         out.println();
-        new RunTable(review, rounding).print(out);
+        new RunTable(review.runs(), review.period().coverageFactor(), rounding).print(out);
         List<Finding> urgent = review.findings().stream()
                 .filter(f -> f.severity().compareTo(Severity.HOLD) <= 0)
                 .toList();

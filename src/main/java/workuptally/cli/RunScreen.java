@@ -45,7 +45,7 @@ final class RunScreen {
         List<String> lines = Wrapped.lines(title, "", "  ");
         lines.forEach(out::println);
         out.println("-".repeat(lines.stream().mapToInt(String::length).max().orElse(1)));
-        new RunTable(run, coverageFactor, rounding).print(out);
+        new RunTable(List.of(run), coverageFactor, rounding).print(out);
         if (!run.findings().isEmpty()) {
             out.println();
             for (Finding finding : run.findings()) {

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
@@ -27,17 +26,10 @@ final class RunTable {
             List.of("Run", "Product", "Theory (g)", "Crude (%)", "Yield (%)", "Closure (%)", "Verdict", "Urgent"),
             1);
 
-    RunTable(Review review, Rounding rounding) {
-        this.rounding = rounding;
-        this.coverageFactor = review.period().coverageFactor();
-        review.runs().forEach(this::add);
-    }
-
-    /** A table of one run. */
-    RunTable(RunReview run, double coverageFactor, Rounding rounding) {
+    RunTable(List<RunReview> runs, double coverageFactor, Rounding rounding) {
         this.rounding = rounding;
         this.coverageFactor = coverageFactor;
-        add(run);
+        runs.forEach(this::add);
     }
 
     void print(PrintWriter out) {

@@ -50,7 +50,7 @@ public final class BenchSheet {
     private static void fill(PageFlow flow, PdfOptions.Paper paper, Review review, String title) {
         Look look = flow.look();
         List<RunReview> runs = planned(review);
-        RunPlaces places = new RunPlaces(review);
+        RunPlaces places = new RunPlaces(review.runs());
         List<Block> head = new ArrayList<>();
         head.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         head.add(new Paragraph(

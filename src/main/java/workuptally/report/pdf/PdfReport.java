@@ -18,6 +18,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.PdfDocument;
 import workuptally.report.pdf.layout.PdfOptions;
+import workuptally.report.view.lines.BareRuns;
 
 /**
  * The review as a document to read, sign and file: archivable (PDF/A-3a) and accessible (PDF/UA-1). The same review and options give
@@ -50,20 +51,21 @@ public final class PdfReport {
 
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
-        RunPlaces places = new RunPlaces(review);
+        BareRuns bare = BareRuns.of(review);
+        List<RunReview> runs = bare.others(review);
+        RunPlaces places = new RunPlaces(runs);
         section(flow, new FirstPage(look, review, places, title).blocks(flow.fullHeight()));
-        List<Block> second = new SecondPage(look, review, places).blocks(flow.fullHeight());
+        List<Block> second = new SecondPage(look, review, runs, places).blocks(flow.fullHeight());
         boolean onOnePage = fits(flow, second);
         if (!onOnePage) {
             flow.turn();
         }
         section(flow, second);
-        if (!review.runs().isEmpty()
-                && !(onOnePage
-                        && fits(flow, new RunBlocks(look, review, review.runs().get(0), places).blocks()))) {
+        section(flow, new BareRunsTable(look, bare, review.period().coverageFactor()).blocks());
+        if (!runs.isEmpty() && !(onOnePage && fits(flow, new RunBlocks(look, review, runs.get(0), places).blocks()))) {
             flow.turn();
         }
-        for (RunReview run : review.runs()) {
+        for (RunReview run : runs) {
             flow.openSection();
             flow.addTogether(new RunBlocks(look, review, run, places).blocks());
             flow.closeSection();

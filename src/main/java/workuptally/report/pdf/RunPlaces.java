@@ -1,9 +1,9 @@
 package workuptally.report.pdf;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.report.pdf.layout.TableCell;
 
@@ -11,15 +11,15 @@ import workuptally.report.pdf.layout.TableCell;
 final class RunPlaces {
     private final Map<String, String> byRun = new HashMap<>();
 
-    RunPlaces(Review review) {
+    RunPlaces(List<RunReview> runs) {
         int number = 0;
-        for (RunReview run : review.runs()) {
+        for (RunReview run : runs) {
             number++;
             byRun.putIfAbsent(run.id(), "run-" + number);
         }
     }
 
-    /** The place of a run's block; empty for a run that the review does not have. */
+    /** The place of a run's block; empty for a run that has none. */
     Optional<String> of(String run) {
         return Optional.ofNullable(byRun.get(run));
     }

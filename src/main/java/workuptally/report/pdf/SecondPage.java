@@ -37,12 +37,19 @@ final class SecondPage {
 
     private final Look look;
     private final Review review;
+    private final List<RunReview> runs;
     private final RunPlaces places;
     private final double coverageFactor;
 
-    SecondPage(Look look, Review review, RunPlaces places) {
+    /**
+     * The page.
+     *
+     * @param runs those with a part of their own, which stand in the table
+     */
+    SecondPage(Look look, Review review, List<RunReview> runs, RunPlaces places) {
         this.look = look;
         this.review = review;
+        this.runs = runs;
         this.places = places;
         this.coverageFactor = review.period().coverageFactor();
     }
@@ -55,6 +62,11 @@ final class SecondPage {
     List<Block> blocks(float heightPoints) {
         if (review.runs().isEmpty()) {
             return below();
+        }
+        if (runs.isEmpty()) {
+            List<Block> blocks = new ArrayList<>(List.of(look.heading("Runs"), averages()));
+            blocks.addAll(below());
+            return blocks;
         }
         List<Block> below = below();
         float taken = 0;
@@ -78,13 +90,13 @@ final class SecondPage {
     private List<Block> runs(float room) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(look.heading("Runs"));
-        Paragraph averages = new Paragraph(look, YieldAverages.of(review, look.figures(), LEFT_OUT_CHARACTERS));
+        Paragraph averages = averages();
         float taken = blocks.get(0).height()
                 + averages.height()
                 + key("").height()
                 + look.body().leading();
-        int count = review.runs().size();
-        TaggedTable table = table(review.runs().subList(0, Math.min(MOST_TRIED, count)));
+        int count = runs.size();
+        TaggedTable table = table(runs.subList(0, Math.min(MOST_TRIED, count)));
         String left = "";
         if (count > MOST_TRIED || taken + table.height() > room) {
             List<RunReview> ordered = settledLast();
@@ -104,10 +116,12 @@ final class SecondPage {
         return blocks;
     }
 
+    private Paragraph averages() {
+        return new Paragraph(look, YieldAverages.of(review, look.figures(), LEFT_OUT_CHARACTERS));
+    }
+
     private List<RunReview> settledLast() {
-        return review.runs().stream()
-                .sorted(Comparator.comparing(SecondPage::worst))
-                .toList();
+        return runs.stream().sorted(Comparator.comparing(SecondPage::worst)).toList();
     }
 
     private static Severity worst(RunReview run) {
