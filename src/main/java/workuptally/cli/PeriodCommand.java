@@ -24,7 +24,6 @@ import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.Span;
-import workuptally.measure.Rounding;
 import workuptally.report.csv.CsvLedgers;
 import workuptally.report.json.JsonReport;
 import workuptally.report.pdf.PeriodReport;
@@ -115,7 +114,7 @@ final class PeriodCommand implements Callable<Integer> {
         unreadable.forEach(err::println);
         if (!quiet) {
             PeriodSummary.print(
-                    review, Rounding.in(paper.locale()), spec.commandLine().getOut());
+                    review, paper.mark().rounding(), spec.commandLine().getOut());
             spec.commandLine().getOut().println("Written:");
             written.files()
                     .forEach(file -> spec.commandLine().getOut().println("  " + Failure.printable(file.toString())));

@@ -19,7 +19,6 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
-import workuptally.report.view.wording.Wording;
 
 /** Reviews books and writes the reports of each. */
 @Command(
@@ -89,8 +88,8 @@ final class ReviewCommand implements Callable<Integer> {
     private ExitCode review(Path path, Supplier<ReviewBuilder> reviewer, TakenFiles taken) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            ReviewSettings settings =
-                    new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
+            ReviewSettings settings = new ReviewSettings(
+                    options.reading(), paper.paper(), paper.mark().decimalMark(), reports);
             Book book = options.read(path);
             try (Progress progress =
                     new Progress(watched.filter(w -> !quiet), book.runs().size())) {
@@ -113,11 +112,11 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void print(Review review, List<Path> written) {
         PrintWriter terminal = spec.commandLine().getOut();
-        Rounding rounding = Rounding.in(paper.locale());
+        Rounding rounding = paper.mark().rounding();
         if (all) {
-            ReviewSummary.print(review, rounding, new Wording(paper.mark()), terminal);
+            ReviewSummary.print(review, rounding, paper.mark().wording(), terminal);
         } else {
-            ReviewScreen.print(review, rounding, new Wording(paper.mark()), terminal);
+            ReviewScreen.print(review, rounding, paper.mark().wording(), terminal);
         }
         terminal.println(all ? "Written:" : "Written (all runs and findings stand there, or with --all here):");
         written.forEach(file -> terminal.println("  " + Failure.printable(file.toString())));

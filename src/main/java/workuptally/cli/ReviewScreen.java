@@ -20,12 +20,10 @@ import workuptally.tally.amounts.LotTally;
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
 final class ReviewScreen {
     private static final int WIDTH = 100;
-    private static final int MOST_ACTIONS = 7;
     private static final int MOST_RUNS_NAMED = 8;
     private static final int MOST_LINES_OF_RUNS = 15;
     private static final int LABEL = 8;
     private static final int WHERE = 11;
-    private static final int MOST_MEASUREMENTS = 3;
     private static final String INDENT = "  ";
     private static final String CUT = "…";
 
@@ -75,7 +73,8 @@ final class ReviewScreen {
 
     /** The same actions in the same order as page one of the PDF and the summary of the workbook. */
     private void toDo() {
-        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers(wording.mark()), MOST_ACTIONS);
+        List<UrgentAction> actions =
+                UrgentAction.of(review, new ReadableNumbers(wording.mark()), UrgentAction.MOST_LINES);
         out.println(
                 actions.isEmpty()
                         ? UrgentAction.nothingFirst(review)
@@ -99,10 +98,9 @@ final class ReviewScreen {
         if (!next.isEmpty()) {
             out.println("Measure next");
             next.stream()
-                    .limit(MOST_MEASUREMENTS)
+                    .limit(NextMeasurement.MOST_LINES)
                     .forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
-            NextMeasurement.left(next, MOST_MEASUREMENTS)
-                    .ifPresent(left -> line(INDENT + TerminalFindings.pad("", WHERE) + left));
+            NextMeasurement.left(next).ifPresent(left -> line(INDENT + TerminalFindings.pad("", WHERE) + left));
             out.println();
         }
     }

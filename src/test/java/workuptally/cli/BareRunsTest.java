@@ -57,6 +57,13 @@ class BareRunsTest {
     }
 
     @Test
+    void checkWritesTheDecimalMarkAskedFor() throws IOException {
+        String out = call("check", list(4), "--locale", "comma").out();
+        assertTrue(out.contains("75,20 ± 0,58"), out);
+        assertTrue(out.contains("typed yield 95 % where lot product weighs 75,2 % of theory"), out);
+    }
+
+    @Test
     void twoRunsAreToldEach() throws IOException {
         String out = call("check", list(2)).out();
         assertEquals(0, count(out, "of which only the product was weighed"), out);

@@ -33,6 +33,7 @@ public final class JsonReport {
     public static void write(Review review, OutputStream out) throws IOException {
         write(out, review.period().coverageFactor(), json -> {
             BookJson.head(json, review);
+            FirstPageJson.write(json, review);
             json.array("runs", review.runs(), run -> new RunJson(json, run).write());
             NextTestJson.ofBook(json, review);
             PeriodJson.write(json, review);

@@ -32,8 +32,6 @@ import workuptally.report.view.lines.Recovery;
 
 /** Page one: four figures, what to do first, what to measure next, the kept layers, what was recovered, signatures. */
 final class FirstPage {
-    private static final int ACTIONS = 7;
-    private static final int MEASUREMENTS = 3;
     private static final int LABEL_CHARACTERS = 170;
     /** Which layers are complete is asked of page one: those of sixty runs have room. */
     private static final int COMPLETE_CHARACTERS = 640;
@@ -133,7 +131,7 @@ final class FirstPage {
     }
 
     private void actions(List<Block> blocks) {
-        List<UrgentAction> actions = UrgentAction.of(review, look.figures(), ACTIONS);
+        List<UrgentAction> actions = UrgentAction.of(review, look.figures(), UrgentAction.MOST_LINES);
         if (actions.isEmpty() && review.runs().isEmpty()) {
             return;
         }
@@ -173,10 +171,10 @@ final class FirstPage {
         }
         blocks.add(look.heading("What to measure next"));
         List<List<TableCell>> rows = new ArrayList<>();
-        for (NextMeasurement one : next.subList(0, Math.min(MEASUREMENTS, next.size()))) {
+        for (NextMeasurement one : next.subList(0, Math.min(NextMeasurement.MOST_LINES, next.size()))) {
             rows.add(List.of(places.link(one.run()), TableCell.of(one.test()), TableCell.of(one.settles())));
         }
-        NextMeasurement.left(next, MEASUREMENTS)
+        NextMeasurement.left(next)
                 .ifPresent(left -> rows.add(List.of(TableCell.of(""), TableCell.of(left), TableCell.of(""))));
         blocks.add(new TaggedTable(
                 look,

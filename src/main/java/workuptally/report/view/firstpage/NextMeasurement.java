@@ -28,16 +28,19 @@ import workuptally.tally.balance.Closure;
  * @param grams product that it is about at most, g
  */
 public record NextMeasurement(String run, String test, String settles, double layersPerCost, double grams) {
+    /** Lines that a first page has for measurements. */
+    public static final int MOST_LINES = 3;
+
     private static final String SPACE = "\u00A0";
 
     /** A test that can find less than this share of what is missing settles nothing. */
     private static final double WORTH_A_TEST = 0.5;
 
-    /** How many are left when the first so many are shown, in words; empty where none is. */
-    public static Optional<String> left(List<NextMeasurement> all, int shown) {
-        return all.size() <= shown
+    /** How many are left when the first {@link #MOST_LINES} are shown, in words; empty where none is. */
+    public static Optional<String> left(List<NextMeasurement> all) {
+        return all.size() <= MOST_LINES
                 ? Optional.empty()
-                : Optional.of((all.size() - shown) + " more: each run tells its own");
+                : Optional.of((all.size() - MOST_LINES) + " more: each run tells its own");
     }
 
     /** All measurements, each once, the one that settles most first. */

@@ -24,6 +24,9 @@ public record UrgentAction(
     /** Characters that a line holds beside its run, state and grams. */
     public static final int MOST_CHARACTERS = 96;
 
+    /** Lines that a first page has for actions. */
+    public static final int MOST_LINES = 7;
+
     /** Copies the list. */
     public UrgentAction {
         runs = List.copyOf(runs);

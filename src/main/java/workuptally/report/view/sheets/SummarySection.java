@@ -37,10 +37,7 @@ public final class SummarySection {
     /** A line with the runs of a whole quarter would make the sheet print too small to read. */
     private static final int MOST_LEFT_OUT_NAMED = 6;
 
-    private static final int MOST_ACTIONS = 7;
     private static final int MOST_OF_ACTION = 150;
-
-    private static final int MOST_MEASUREMENTS = 3;
 
     /** Title of the table. */
     public static final String TITLE = "Summary";
@@ -246,14 +243,14 @@ public final class SummarySection {
     private static List<String> toDo(Review review, Wording wording) {
         ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         List<String> lines = new ArrayList<>();
-        for (UrgentAction action : UrgentAction.of(review, numbers, MOST_ACTIONS)) {
+        for (UrgentAction action : UrgentAction.of(review, numbers, UrgentAction.MOST_LINES)) {
             lines.add(action.severity().word() + "  " + action.where() + ": " + action.text());
         }
         List<NextMeasurement> next = NextMeasurement.of(review, wording);
         next.stream()
-                .limit(MOST_MEASUREMENTS)
+                .limit(NextMeasurement.MOST_LINES)
                 .forEach(one -> lines.add("measure next  " + one.run() + ": " + one.test() + "; " + one.settles()));
-        NextMeasurement.left(next, MOST_MEASUREMENTS).ifPresent(left -> lines.add("measure next  " + left));
+        NextMeasurement.left(next).ifPresent(left -> lines.add("measure next  " + left));
         return lines;
     }
 
