@@ -7,6 +7,9 @@ public final class AcidBase {
     /** Ion product of water at 25 °C as pKw. Source: textbook value 13.995, rounded. */
     public static final double WATER_ION_PRODUCT_PK = 14.0;
 
+    /** The pH of water without acid and base at 25 °C, half of {@link #WATER_ION_PRODUCT_PK}; what is taken where no pH is known. */
+    public static final double NEUTRAL_PH = WATER_ION_PRODUCT_PK / 2;
+
     private AcidBase() {}
 
     /**

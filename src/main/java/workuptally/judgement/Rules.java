@@ -75,6 +75,7 @@ import workuptally.judgement.rules.layers.LayerPartOnly;
 import workuptally.judgement.rules.layers.LayerPhDiffers;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
+import workuptally.judgement.rules.layers.LiquorPartOnly;
 import workuptally.judgement.rules.layers.LoadsNotRecorded;
 import workuptally.judgement.rules.layers.MassVolumeDensity;
 import workuptally.judgement.rules.layers.PkaShifted;
@@ -171,6 +172,7 @@ public final class Rules {
                 new CompositionContradicted(),
                 new CompositionIncomplete(substances),
                 new LayerPartOnly(substances),
+                new LiquorPartOnly(substances),
                 new NoteAgainstFigure(),
                 new AreaPercent(),
                 new AssayImpossible(substances),

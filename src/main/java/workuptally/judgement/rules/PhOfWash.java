@@ -3,6 +3,7 @@ package workuptally.judgement.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Formula;
 import workuptally.model.Run;
 import workuptally.reference.bench.Threshold;
@@ -16,7 +17,6 @@ import workuptally.tally.amounts.Substances;
  * practice).
  */
 public final class PhOfWash {
-    private static final double NEUTRAL_PH = 7;
 
     private final Substances substances;
 
@@ -37,11 +37,12 @@ public final class PhOfWash {
         }
         Equivalents per = new AcidsAndBases(run, substances).of(material, read, 1);
         List<Double> strongest = new ArrayList<>();
-        strongest.add(per.strongBase() > 0 ? substances.value(Threshold.WASH_STRONG_BASE) : NEUTRAL_PH);
-        strongest.add(per.carbonate() > 0 ? substances.value(Threshold.WASH_CARBONATE) : NEUTRAL_PH);
-        strongest.add(per.hydrogencarbonate() > 0 ? substances.value(Threshold.WASH_HYDROGENCARBONATE) : NEUTRAL_PH);
-        strongest.add(per.strongAcid() > 0 ? substances.value(Threshold.WASH_STRONG_ACID) : NEUTRAL_PH);
-        strongest.add(per.weakAcid() > 0 ? substances.value(Threshold.WASH_WEAK_ACID) : NEUTRAL_PH);
-        return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
+        strongest.add(per.strongBase() > 0 ? substances.value(Threshold.WASH_STRONG_BASE) : AcidBase.NEUTRAL_PH);
+        strongest.add(per.carbonate() > 0 ? substances.value(Threshold.WASH_CARBONATE) : AcidBase.NEUTRAL_PH);
+        strongest.add(
+                per.hydrogencarbonate() > 0 ? substances.value(Threshold.WASH_HYDROGENCARBONATE) : AcidBase.NEUTRAL_PH);
+        strongest.add(per.strongAcid() > 0 ? substances.value(Threshold.WASH_STRONG_ACID) : AcidBase.NEUTRAL_PH);
+        strongest.add(per.weakAcid() > 0 ? substances.value(Threshold.WASH_WEAK_ACID) : AcidBase.NEUTRAL_PH);
+        return strongest.stream().filter(pH -> pH != AcidBase.NEUTRAL_PH).findFirst();
     }
 }

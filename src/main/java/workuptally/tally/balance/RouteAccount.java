@@ -40,7 +40,6 @@ import workuptally.tally.layers.ProductInWater;
  * <p>The band of a partition figure is that of P and of a pH ± 0.1; the band of a charge balance that of 1 % in each strength.
  */
 public final class RouteAccount {
-    private static final double NEUTRAL_PH = 7;
 
     private final Run run;
     private final Limits limits;
@@ -251,7 +250,7 @@ public final class RouteAccount {
             return Optional.empty();
         }
         int portions = (int) Math.round(step.get().added().portionCount());
-        double reading = pH.map(Entered::value).orElse(NEUTRAL_PH);
+        double reading = pH.map(Entered::value).orElse(AcidBase.NEUTRAL_PH);
         double volume = layer.volumeMillilitres().orElseThrow().value();
         double shift = Math.pow(10, partition.get().isIonisable() ? substances.value(Threshold.PH_READING) : 0);
         List<Step> earlier = chain.before(step.get());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
@@ -41,7 +42,6 @@ import workuptally.tally.layers.ProductInWater;
  * reading, and where a portion is not known: the model then says nothing.
  */
 public final class PredictedContents {
-    private static final double NEUTRAL_PH = 7;
     private static final double WHOLE_UNIT = 0.5;
 
     private final Run run;
@@ -162,7 +162,7 @@ public final class PredictedContents {
     /** The pH at the end of its reading that ionises more; a pH to the whole unit may be half a unit off. */
     private OptionalDouble pH(LayerTally layer, PartitionModel model) {
         if (!model.isIonisable()) {
-            return OptionalDouble.of(NEUTRAL_PH);
+            return OptionalDouble.of(AcidBase.NEUTRAL_PH);
         }
         return ProductInWater.pH(layer)
                 .filter(p -> p.qualifier() == Qualifier.EXACT)

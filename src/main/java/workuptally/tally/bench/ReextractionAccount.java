@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
@@ -35,7 +36,6 @@ import workuptally.tally.layers.ProductInWater;
  * such, else from the partition model at the layer's pH; and what it would bring at a pH where the product is neutral.
  */
 public final class ReextractionAccount {
-    private static final double NEUTRAL_PH = 7;
     private static final Set<Operation> REAGENT_STEPS = Set.of(Operation.QUENCH, Operation.ACIDIFY, Operation.BASIFY);
 
     private final Run run;
@@ -107,7 +107,7 @@ public final class ReextractionAccount {
         return pH.isEmpty() && partition.isIonisable()
                 ? Optional.empty()
                 : Optional.of(new Ratio(
-                        partition.distributionRatio(pH.orElse(NEUTRAL_PH)),
+                        partition.distributionRatio(pH.orElse(AcidBase.NEUTRAL_PH)),
                         OptionalDouble.empty(),
                         partition.origin()));
     }

@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Distribution;
 import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
@@ -23,7 +24,6 @@ import workuptally.reference.bench.Threshold;
  */
 public record PartitionModel(
         double partitionRatio, Product.Character character, double pKa, double factor, String origin) {
-    private static final double NEUTRAL_PH = 7;
 
     /** The model of a product in a solvent; empty without P or log P, and for an acid or base without pKa. */
     public static Optional<PartitionModel> of(Product product, String solvent, IngredientAccount materials) {
@@ -41,7 +41,7 @@ public record PartitionModel(
             return Optional.of(new PartitionModel(
                     ratio.get().value(),
                     character,
-                    pKa.orElse(NEUTRAL_PH),
+                    pKa.orElse(AcidBase.NEUTRAL_PH),
                     materials.value(same ? Threshold.PARTITION_SAME : Threshold.PARTITION_OTHER),
                     "P = " + ratio.get().asTyped()
                             + (product.partitioning().partitionSolvent().isBlank()
@@ -54,7 +54,7 @@ public record PartitionModel(
                 .map(l -> new PartitionModel(
                         Math.pow(10, l.value()),
                         character,
-                        pKa.orElse(NEUTRAL_PH),
+                        pKa.orElse(AcidBase.NEUTRAL_PH),
                         materials.value(Threshold.PARTITION_OCTANOL),
                         "octanol log P = " + l.asTyped()));
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import workuptally.chemistry.AcidBase;
 import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.model.Charge;
@@ -49,7 +50,6 @@ public final class PortionContents {
     private static final String AMMONIUM_SALT = "ammonium-salt";
     static final String HEAVY_METAL = "heavy-metal";
     private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
-    private static final double NEUTRAL_PH = 7;
 
     private final Run run;
     private final Set<String> swapped;
@@ -240,12 +240,12 @@ public final class PortionContents {
         boolean baseAdded = added.stream().anyMatch(p -> p.isAny(BASES));
         Optional<Double> pH = step.pHAfter().entered().map(Entered::value);
         Optional<Operation> operation = step.operation();
-        boolean basic = pH.map(v -> v > NEUTRAL_PH)
+        boolean basic = pH.map(v -> v > AcidBase.NEUTRAL_PH)
                 .orElse(baseAdded
                         && operation
                                 .filter(o -> o == Operation.BASIFY || NEUTRALISING.contains(o))
                                 .isPresent());
-        boolean acidic = pH.map(v -> v < NEUTRAL_PH)
+        boolean acidic = pH.map(v -> v < AcidBase.NEUTRAL_PH)
                 .orElse(acidAdded
                         && operation
                                 .filter(o -> o == Operation.ACIDIFY || NEUTRALISING.contains(o))

@@ -3,6 +3,7 @@ package workuptally.judgement.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
@@ -65,6 +66,40 @@ class SlipsOfUnitsTest {
     @CsvSource({"44,layer-part-only HOLD", "60,layer-part-only CHECK", "92,''"})
     void aPartOfALayerIsToldAsOne(String millilitres, String codes) {
         assertEquals(codes, told(washed(millilitres).review(), FindingCode.LAYER_PART_ONLY));
+    }
+
+    /** A liquor of a third of what was added holds a third of what it is said to hold; a volume no liquid of the run fills is held too. */
+    @ParameterizedTest
+    @CsvSource({
+        "100,80.0,''",
+        "55,44.0,''",
+        "30,24.0,layer-part-only HOLD",
+        "'',24.0,layer-part-only HOLD",
+        "20,80.0,layer-part-only HOLD; layer-density-unexpected HOLD",
+        "'','',''"
+    })
+    void aPartOfALiquorIsToldAsOne(String millilitres, String grams, String codes) {
+        Review review = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "19.00", "Assay", "98")
+                .row("isolated", "Lot", "D1", "Product", "P", "Stage", "purified", "Net", "16.00", "Assay", "99")
+                .row("workup", "Step", "1", "Operation", "crystallise", "From", "C1", "Material", "ethanol")
+                .but("workup", "Portions", "2")
+                .but("workup", "Volume", "30")
+                .but("workup", "Gives other", "X1")
+                .row("workup", "Step", "2", "Operation", "crystallise", "From", "X1", "Material", "heptane")
+                .but("workup", "Volume", "20")
+                .but("workup", "Gives other", "X1")
+                .row("workup", "Step", "3", "Operation", "crystallise", "From", "X1", "Material", "heptane")
+                .but("workup", "Volume", "20")
+                .but("workup", "Gives other", "D1+ML1")
+                .row("layers", "Layer", "ML1", "Phase", "mother liquor", "Volume", millilitres, "Net", grams)
+                .but("layers", "Status", "kept")
+                .review();
+        assertEquals(
+                codes,
+                Stream.of(told(review, FindingCode.LAYER_PART_ONLY), told(review, FindingCode.LAYER_DENSITY_UNEXPECTED))
+                        .filter(told -> !told.isEmpty())
+                        .collect(Collectors.joining("; ")));
     }
 
     private static String told(Review review, FindingCode code) {

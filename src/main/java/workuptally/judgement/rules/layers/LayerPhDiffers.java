@@ -2,6 +2,7 @@ package workuptally.judgement.rules.layers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.chemistry.AcidBase;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -22,7 +23,6 @@ import workuptally.tally.amounts.Substances;
  * sides of neutral, four apart, they name different waste streams and different gases, and the record contradicts itself (common practice).
  */
 public final class LayerPhDiffers implements RunRule {
-    private static final double NEUTRAL_PH = 7;
 
     private final Substances substances;
 
@@ -48,7 +48,7 @@ public final class LayerPhDiffers implements RunRule {
                 double one = recorded.get().value();
                 double other = after.get().value();
                 double apart = Math.abs(one - other);
-                boolean sides = (one - NEUTRAL_PH) * (other - NEUTRAL_PH) < 0;
+                boolean sides = (one - AcidBase.NEUTRAL_PH) * (other - AcidBase.NEUTRAL_PH) < 0;
                 if (apart > alike) {
                     findings.add(
                             FindingCode.LAYER_PH_DIFFERS,

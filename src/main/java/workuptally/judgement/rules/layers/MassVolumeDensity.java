@@ -2,6 +2,7 @@ package workuptally.judgement.rules.layers;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
@@ -26,6 +27,8 @@ import workuptally.tally.layers.LayerTally;
  * 8 % beyond 3u.
  */
 public final class MassVolumeDensity implements RunRule {
+    private static final Set<Layer.Phase> LIQUIDS =
+            Set.of(Layer.Phase.ORGANIC, Layer.Phase.AQUEOUS, Layer.Phase.MOTHER_LIQUOR, Layer.Phase.DISTILLATE);
 
     private final Substances substances;
 
@@ -61,9 +64,7 @@ public final class MassVolumeDensity implements RunRule {
 
     /** A layer of which no phase can be expected, held where its density is far from that of every liquid it may be made of. */
     private void judge(FindingList findings, LayerTally layer, LiquidsOfRun liquids) {
-        boolean liquid = layer.phase()
-                .filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS)
-                .isPresent();
+        boolean liquid = layer.phase().filter(LIQUIDS::contains).isPresent();
         MeasuredValue density = layer.densityGramsPerMillilitre().orElseThrow();
         double off = liquids.distance(density.value());
         if (liquid
