@@ -63,12 +63,7 @@ final class CheckCommand implements Callable<Integer> {
             Book book = options.read(path);
             try (Progress progress = new Progress(watched, book.runs().size())) {
                 Review review = reviewer.get().review(book, progress::done);
-                new CheckScreen(
-                                review,
-                                mark.rounding(),
-                                mark.wording(),
-                                spec.commandLine().getOut())
-                        .print();
+                new CheckScreen(review, mark.wording(), spec.commandLine().getOut()).print();
                 return ExitCode.of(review);
             }
         } catch (UnreadableBookException

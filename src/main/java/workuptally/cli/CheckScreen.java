@@ -7,22 +7,20 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.measure.Rounding;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.view.lines.BareRuns;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.Wording;
 
 /** All that is to settle in a book on the terminal: what belongs to no run, then the runs with the most urgent first. */
 final class CheckScreen {
     private final Review review;
-    private final Rounding rounding;
     private final Wording wording;
     private final PrintWriter out;
 
-    CheckScreen(Review review, Rounding rounding, Wording wording, PrintWriter out) {
+    CheckScreen(Review review, Wording wording, PrintWriter out) {
         this.review = review;
-        this.rounding = rounding;
         this.wording = wording;
         this.out = out;
     }
@@ -37,7 +35,7 @@ final class CheckScreen {
         others.stream()
                 .filter(run -> !RunScreen.isQuiet(run))
                 .sorted(Comparator.comparing(CheckScreen::urgency))
-                .forEach(run -> new RunScreen(run, wording, out).print(coverageFactor(), rounding));
+                .forEach(run -> new RunScreen(run, wording, out).print(coverageFactor()));
         bare(bare);
         String quiet =
                 others.stream().filter(RunScreen::isQuiet).map(RunReview::id).collect(Collectors.joining(", "));
@@ -71,7 +69,7 @@ final class CheckScreen {
         String title = bare.runs().size() + " runs of which only the product was weighed";
         out.println(title);
         out.println("-".repeat(title.length()));
-        new RunTable(bare.runs(), coverageFactor(), rounding).print(out);
+        new RunTable(bare.runs(), coverageFactor(), new ReadableNumbers(wording.mark())).print(out);
         out.println();
         for (BareRuns.Note note : bare.notes()) {
             TerminalFindings.print(note.first(), wording, out);

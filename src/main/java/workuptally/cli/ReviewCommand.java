@@ -114,7 +114,7 @@ final class ReviewCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         Rounding rounding = paper.mark().rounding();
         if (all) {
-            ReviewSummary.print(review, rounding, paper.mark().wording(), terminal);
+            ReviewSummary.print(review, paper.mark().wording(), terminal);
         } else {
             ReviewScreen.print(review, rounding, paper.mark().wording(), terminal);
         }

@@ -166,7 +166,7 @@ final class ReviewScreen {
         }
         out.println("Product");
         line(INDENT + String.join("; ", parts));
-        RunLines lines = new RunLines(review, rounding);
+        RunLines lines = new RunLines(review, new ReadableNumbers(wording.mark()));
         if (lines.size() <= MOST_LINES_OF_RUNS) {
             lines.print(out, INDENT);
         }

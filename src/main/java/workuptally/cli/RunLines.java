@@ -4,30 +4,25 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.measure.Rounding;
-import workuptally.model.Product;
-import workuptally.tally.amounts.LotTally;
-import workuptally.tally.amounts.ProductYield;
+import workuptally.report.view.lines.ProductLine;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.balance.Closure;
 
-/** Theory, crude over theory, yield and closure of each wanted product, narrow enough for a screen. */
+/** Theory, crude over theory, the yield reported and closure of each product, narrow enough for a screen. */
 final class RunLines {
     private static final int WIDEST_CLOSURES = 22;
     private static final int WIDEST_CELL = 44;
-    private static final int THEORY_DIGITS = 4;
-    private static final String NOTHING = "-";
 
-    private final Review review;
-    private final Rounding rounding;
+    private final double coverageFactor;
+    private final ReadableNumbers numbers;
     private final List<List<String>> lines = new ArrayList<>();
 
-    RunLines(Review review, Rounding rounding) {
-        this.review = review;
-        this.rounding = rounding;
+    RunLines(Review review, ReadableNumbers numbers) {
+        this.coverageFactor = review.period().coverageFactor();
+        this.numbers = numbers;
         review.runs().forEach(this::add);
     }
 
@@ -46,73 +41,36 @@ final class RunLines {
 
     private void add(RunReview run) {
         boolean first = true;
-        for (Product product : run.tally().run().products()) {
-            if (product.wanted()) {
+        for (ProductLine line : ProductLine.of(run.tally(), numbers, coverageFactor)) {
+            if (line.isHeadline()) {
                 lines.add(List.of(
                         first ? run.id() : "",
-                        product.name() + (isPurified(run, product) ? ", purified" : ""),
-                        theory(run, product),
-                        crudeOverTheory(run, product),
-                        yieldOf(run, product),
+                        line.name(),
+                        line.theory(),
+                        String.join("; ", line.crudeOverTheory()),
+                        line.yield().together(),
                         first ? closures(run) : ""));
                 first = false;
             }
         }
     }
 
-    private String theory(RunReview run, Product product) {
-        return run.tally().theory().stream()
-                .flatMap(theory -> theory.products().stream())
-                .filter(p -> p.product().name().equals(product.name()))
-                .map(p -> rounding.toSignificant(p.massGrams().value(), THEORY_DIGITS))
-                .findFirst()
-                .orElse(NOTHING);
-    }
-
-    private String crudeOverTheory(RunReview run, Product product) {
-        return run.tally().lots().stream()
-                .filter(LotTally::isCrude)
-                .filter(l -> l.product().equalsIgnoreCase(product.name()))
-                .flatMap(l -> l.overTheoryPercent().stream())
-                .findFirst()
-                .map(v -> rounding.toDecimals(v.value(), 1))
-                .orElse(NOTHING);
-    }
-
-    private static boolean isPurified(RunReview run, Product product) {
-        return headline(run, product)
-                .filter(y -> y.stage() == ProductYield.Stage.PURIFIED)
-                .isPresent();
-    }
-
-    private static Optional<ProductYield> headline(RunReview run, Product product) {
-        return run.tally().yields().stream()
-                .filter(y -> y.headline() && y.product().name().equals(product.name()))
-                .findFirst();
-    }
-
-    private String yieldOf(RunReview run, Product product) {
-        return headline(run, product)
-                .map(y -> (y.basis().isUpperBound() ? "≤ " : "")
-                        + rounding.withUncertainty(
-                                y.percent().value(),
-                                y.percent().expandedUncertainty(review.period().coverageFactor())))
-                .orElse(NOTHING);
-    }
-
     /** Every closure where they fit, else the one furthest below 100 %. */
     private String closures(RunReview run) {
         List<Closure> closures = run.tally().closures();
         String all = closures.stream().map(this::percent).collect(Collectors.joining("; "));
-        return all.length() <= WIDEST_CLOSURES
-                ? all
-                : closures.stream()
-                        .min(Comparator.comparingDouble(c -> c.percent().value()))
-                        .map(this::percent)
-                        .orElse(NOTHING);
+        return closures.isEmpty()
+                ? ProductLine.NOTHING
+                : all.length() <= WIDEST_CLOSURES
+                        ? all
+                        : closures.stream()
+                                .min(Comparator.comparingDouble(c -> c.percent().value()))
+                                .map(this::percent)
+                                .orElseThrow();
     }
 
     private String percent(Closure closure) {
-        return rounding.withUncertainty(closure.percent().value(), closure.expandedUncertaintyPercent());
+        return numbers.pair(closure.percent().value(), closure.expandedUncertaintyPercent())
+                .together();
     }
 }

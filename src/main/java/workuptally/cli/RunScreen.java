@@ -4,16 +4,15 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.State;
-import workuptally.measure.Rounding;
 import workuptally.model.Finding;
 import workuptally.model.Run;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.NotComputed;
 
@@ -38,14 +37,14 @@ final class RunScreen {
                 && run.decisions().stream().allMatch(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE);
     }
 
-    void print(double coverageFactor, Rounding rounding) {
+    void print(double coverageFactor) {
         Run own = run.tally().run();
-        String status = own.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String title = (run.id() + "  " + own.head().reaction()).strip() + ", " + status;
+        String title = (run.id() + "  " + own.head().reaction()).strip() + ", "
+                + own.status().word();
         List<String> lines = Wrapped.lines(title, "", "  ");
         lines.forEach(out::println);
         out.println("-".repeat(lines.stream().mapToInt(String::length).max().orElse(1)));
-        new RunTable(List.of(run), coverageFactor, rounding).print(out);
+        new RunTable(List.of(run), coverageFactor, new ReadableNumbers(wording.mark())).print(out);
         if (!run.findings().isEmpty()) {
             out.println();
             for (Finding finding : run.findings()) {

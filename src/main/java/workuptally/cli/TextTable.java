@@ -102,7 +102,7 @@ final class TextTable {
     }
 
     private String cut(String cell) {
-        String line = cell.replaceAll("\\s+", " ").strip();
+        String line = cell.replaceAll("[\\s\u00A0]+", " ").strip();
         return line.length() <= widest ? line : line.substring(0, widest - 1) + CUT;
     }
 

@@ -100,12 +100,7 @@ public record Charge(
             Field titreUncertaintyPercent,
             Optional<LocalDate> titreDate,
             Field densityGramsPerMillilitre,
-            String supplierLot) {
-        /** True where by its assay less than half of it is what it is named for, as of bleach or peroxide from the bottle. */
-        public boolean isDilute() {
-            return assayPercent.entered().filter(a -> a.value() < 50).isPresent();
-        }
-    }
+            String supplierLot) {}
 
     /** What a charge is for. */
     public enum Role {

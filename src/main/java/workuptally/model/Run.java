@@ -165,6 +165,11 @@ public record Run(
         /** Product isolated. */
         ISOLATED,
         /** Given up; its yields enter no mean. */
-        FAILED
+        FAILED;
+
+        /** The word in books and reports, for example {@code in workup}. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
     }
 }

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
-import workuptally.measure.Rounding;
 import workuptally.report.view.wording.Wording;
 
 class RunScreenTest {
@@ -37,7 +35,7 @@ class RunScreenTest {
                 .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept");
         StringWriter text = new StringWriter();
         PrintWriter out = new PrintWriter(text);
-        new RunScreen(book.reviewOfRun(), Wording.POINT, out).print(2, Rounding.in(Locale.ROOT));
+        new RunScreen(book.reviewOfRun(), Wording.POINT, out).print(2);
         out.flush();
         List<String> lines = text.toString()
                 .lines()

@@ -14,6 +14,7 @@ import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.lines.BareRuns;
+import workuptally.report.view.lines.ProductLine;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 
@@ -63,7 +64,7 @@ final class BareRunsTable {
 
     private List<List<TableCell>> rows(RunReview run, boolean remarks) {
         List<List<TableCell>> rows = new ArrayList<>();
-        for (RunWords.ProductLine line : new RunWords(look, run, coverageFactor).productLines()) {
+        for (ProductLine line : ProductLine.of(run.tally(), look.figures(), coverageFactor)) {
             boolean first = rows.isEmpty();
             Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
             List<TableCell> row = new ArrayList<>(List.of(

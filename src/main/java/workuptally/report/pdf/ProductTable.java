@@ -12,6 +12,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
+import workuptally.report.view.lines.ProductLine;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 
@@ -31,14 +32,14 @@ final class ProductTable {
 
     List<Block> blocks() {
         List<List<TableCell>> rows = new ArrayList<>();
-        List<RunWords.ProductLine> lines = new RunWords(look, run, coverageFactor).productLines();
+        List<ProductLine> lines = ProductLine.of(run.tally(), look.figures(), coverageFactor);
         boolean planned = lines.stream().anyMatch(l -> l.plannedPercent().isPresent());
-        for (RunWords.ProductLine line : lines) {
+        for (ProductLine line : lines) {
             Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
             List<TableCell> row = new ArrayList<>(List.of(
                     TableCell.bold(line.name()),
                     TableCell.of(line.theory()),
-                    TableCell.of(line.crudeOverTheory()),
+                    TableCell.of(String.join("\n", line.crudeOverTheory())),
                     TableCell.of(
                             mass.map(m -> look.figures().pair(m, coverageFactor).together())
                                     .orElse("–")),
@@ -65,7 +66,7 @@ final class ProductTable {
         return blocks;
     }
 
-    private String planned(RunWords.ProductLine line) {
+    private String planned(ProductLine line) {
         return line.plannedPercent().isPresent()
                 ? look.figures().plain(line.plannedPercent().getAsDouble())
                 : "";

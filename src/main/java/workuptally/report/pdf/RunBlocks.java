@@ -83,7 +83,7 @@ final class RunBlocks {
         if (entry.kind() != Run.Kind.REACTION) {
             text.add(entry.kind().name().toLowerCase(Locale.ROOT));
         }
-        text.add(RunWords.status(entry));
+        text.add(entry.status().word());
         if (!entry.head().series().isBlank()) {
             text.add("series " + entry.head().series());
         }

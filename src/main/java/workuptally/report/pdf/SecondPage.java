@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -19,6 +20,7 @@ import workuptally.report.pdf.pictures.ContainerBoard;
 import workuptally.report.pdf.pictures.ControlChart;
 import workuptally.report.pdf.pictures.ValueBars;
 import workuptally.report.view.lines.ContainerLine;
+import workuptally.report.view.lines.ProductLine;
 import workuptally.report.view.lines.SeriesVerdict;
 import workuptally.report.view.lines.WasteBars;
 import workuptally.report.view.lines.YieldAverages;
@@ -170,23 +172,18 @@ final class SecondPage {
 
     private List<List<TableCell>> rows(RunReview run) {
         List<List<TableCell>> rows = new ArrayList<>();
-        RunWords words = new RunWords(look, run, coverageFactor);
-        for (RunWords.ProductLine line : words.productLines()) {
+        Optional<Closure> worst = Closure.worst(run.tally().closures());
+        for (ProductLine line : ProductLine.of(run.tally(), look.figures(), coverageFactor)) {
             boolean first = rows.isEmpty();
             rows.add(List.of(
                     first ? state(run) : TableCell.of(""),
                     first ? places.link(run.id()) : TableCell.of(""),
                     TableCell.of(line.name()),
                     TableCell.of(line.theory()),
-                    TableCell.of(line.crudeOverTheory()),
+                    TableCell.of(String.join("\n", line.crudeOverTheory())),
                     TableCell.of(line.yield().together()),
-                    TableCell.of(first ? words.worstClosure().map(this::closed).orElse("–") : ""),
-                    TableCell.of(
-                            first
-                                    ? words.worstClosure()
-                                            .map(c -> c.verdict().word())
-                                            .orElse("")
-                                    : "")));
+                    TableCell.of(first ? worst.map(this::closed).orElse("–") : ""),
+                    TableCell.of(first ? worst.map(c -> c.verdict().word()).orElse("") : "")));
         }
         return rows;
     }
@@ -199,7 +196,7 @@ final class SecondPage {
 
     private static TableCell state(RunReview run) {
         Severity worst = worst(run);
-        return worst == Severity.NOTE ? TableCell.of(RunWords.status(run.tally().run())) : TableCell.of(worst);
+        return worst == Severity.NOTE ? TableCell.of(run.tally().run().status().word()) : TableCell.of(worst);
     }
 
     /** What repeats, with its verdict as title. */

@@ -258,8 +258,10 @@ class PdfReportTest {
     void attachmentComesOutAsItWentIn(@TempDir Path folder) throws IOException {
         byte[] json = "{\"runs\": [1]}".getBytes(StandardCharsets.UTF_8);
         Path attached = Files.write(folder.resolve("attached.json"), json);
-        PdfOptions options =
-                PdfOptions.standard().withAttachment(PdfAttachment.ofFile("week-10-review.json", attached));
+        PdfOptions options = new PdfOptions(
+                PdfOptions.Paper.A4,
+                PdfOptions.DecimalMark.POINT,
+                Optional.of(PdfAttachment.ofFile("week-10-review.json", attached)));
         try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(1), options))) {
             PDComplexFileSpecification file = document.getDocumentCatalog()
                     .getNames()

@@ -185,7 +185,10 @@ class PeriodReportTest {
 
     private PdfOptions attached() throws IOException {
         Path file = Files.write(folder.resolve("staged.json"), JSON);
-        return PdfOptions.standard().withAttachment(PdfAttachment.ofFile("period.json", file));
+        return new PdfOptions(
+                PdfOptions.Paper.A4,
+                PdfOptions.DecimalMark.POINT,
+                Optional.of(PdfAttachment.ofFile("period.json", file)));
     }
 
     @Test

@@ -23,11 +23,6 @@ public record PdfOptions(Paper paper, DecimalMark decimalMark, Optional<PdfAttac
         return new PdfOptions(Paper.A4, DecimalMark.POINT, Optional.empty());
     }
 
-    /** The same with a file attached. */
-    public PdfOptions withAttachment(PdfAttachment file) {
-        return new PdfOptions(paper, decimalMark, Optional.of(file));
-    }
-
     /** Paper sizes. */
     public enum Paper {
         /** 210 mm × 297 mm (ISO 216). */
