@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
@@ -64,12 +65,7 @@ final class RunScreen {
         Wrapped.lines("Layers. " + SafetyWording.A_PERSON_DECIDES, "  ", "  ").forEach(out::println);
         Map<String, List<String>> silences = new LinkedHashMap<>();
         for (LayerDecision decision : run.decisions()) {
-            String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
-                    + decision.outcome().word() + ": ";
-            String next = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(wording.of(decision.reason()), start, next).forEach(out::println);
-            conditions("not met: ", decision, State.NOT_MET);
-            conditions("missing: ", decision, State.MISSING);
+            told(decision);
             if (!decision.silence().isEmpty()) {
                 silences.computeIfAbsent(wording.of(decision.silence()), k -> new ArrayList<>())
                         .add(decision.layer());
@@ -80,17 +76,39 @@ final class RunScreen {
                         .forEach(out::println));
     }
 
-    private void conditions(String label, LayerDecision decision, State state) {
+    /** What the outcome rests on: the conditions that are not met or have no evidence; the reason alone where all are met. */
+    private void told(LayerDecision decision) {
+        List<String> labels = new ArrayList<>();
+        List<String> texts = new ArrayList<>();
+        conditions(decision, State.NOT_MET).ifPresent(text -> {
+            labels.add("not met: ");
+            texts.add(text);
+        });
+        conditions(decision, State.MISSING).ifPresent(text -> {
+            labels.add("missing: ");
+            texts.add(text);
+        });
+        String indent = " ".repeat(4 + LABEL_WIDTH);
+        String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
+                + decision.outcome().word();
+        if (texts.isEmpty()) {
+            Wrapped.lines(wording.of(decision.reason()), start + ": ", indent).forEach(out::println);
+            return;
+        }
+        for (int i = 0; i < texts.size(); i++) {
+            String before = i == 0 ? start + ", " + labels.get(i) : indent + labels.get(i);
+            Wrapped.lines(texts.get(i), before, indent + "  ").forEach(out::println);
+        }
+    }
+
+    private Optional<String> conditions(LayerDecision decision, State state) {
         List<LayerDecision.Condition> found =
                 decision.conditions().stream().filter(c -> c.state() == state).toList();
-        if (!found.isEmpty()) {
-            String text = found.stream()
-                    .map(c -> c.id() + " " + wording.of(c.evidence()))
-                    .collect(Collectors.joining("; "));
-            String indent = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(text, indent + label, indent + " ".repeat(label.length()))
-                    .forEach(out::println);
-        }
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(found.stream()
+                        .map(c -> c.id() + " " + wording.of(c.evidence()))
+                        .collect(Collectors.joining("; ")));
     }
 
     private void notComputed() {
