@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
 import workuptally.model.Run;
@@ -77,7 +78,7 @@ public final class PurificationAccount {
         sets.add(all);
     }
 
-    private java.util.stream.Stream<LayerTally> portions() {
+    private Stream<LayerTally> portions() {
         return layers.stream().filter(l -> l.terminal() && !l.endsWorkup() && !l.aliquot());
     }
 
@@ -93,61 +94,73 @@ public final class PurificationAccount {
         if (!known || in.isEmpty() || in.get().value() <= 0) {
             return Optional.empty();
         }
-        List<MeasuredValue> found = new ArrayList<>();
-        List<MeasuredValue> assayed = new ArrayList<>();
-        List<String> made = new ArrayList<>();
-        List<String> unknown = new ArrayList<>();
-        double unknownAtMost = 0;
-        for (LotTally lot : lots) {
-            if (comesOf(lot.lot().label(), sources) && lot.isOf(product)) {
-                if (lot.pureGrams().isPresent()) {
-                    found.add(lot.pureGrams().get());
-                    made.add(lot.lot().label());
-                    if (lot.basis() == YieldBasis.ASSAY) {
-                        assayed.add(lot.pureGrams().get());
-                    }
-                } else {
-                    unknown.add(lot.lot().label());
-                    unknownAtMost += grams(lot.netGrams().map(net -> net.times(lot.gramsPerGram())));
-                }
-            }
-        }
-        if (found.isEmpty()) {
+        Found found = new Found();
+        lots.stream()
+                .filter(lot -> comesOf(lot.lot().label(), sources) && lot.isOf(product))
+                .forEach(found::lot);
+        if (found.masses.isEmpty()) {
             return Optional.empty();
         }
-        double bounded = 0;
-        List<String> labels = new ArrayList<>();
-        for (LayerTally layer :
-                portions().filter(l -> comesOf(l.label(), sources)).toList()) {
-            labels.add(layer.label());
-            Optional<Content> content =
-                    layer.contents().stream().filter(c -> c.isOf(product)).findFirst();
-            OptionalDouble most = content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty());
-            Optional<MeasuredValue> mass =
-                    content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);
-            if (mass.isPresent()) {
-                found.add(mass.get());
-                assayed.add(mass.get());
-            } else if (most.isPresent()
-                    && content.filter(Content::isBoundedByConservation).isEmpty()) {
-                bounded += most.getAsDouble();
-            } else if (!isSolventTakenOff(layer, product)) {
-                unknown.add(layer.label());
-                unknownAtMost += grams(layer.massGrams());
-            }
-        }
+        portions().filter(l -> comesOf(l.label(), sources)).forEach(layer -> portion(found, layer, product));
         return Optional.of(new Purification(
                 sources,
-                made,
+                found.made,
                 product,
                 in.get(),
                 before.stream().anyMatch(l -> l.pureGrams().isEmpty()),
-                found.stream().reduce(MeasuredValue::plus).orElseThrow(),
-                assayed.stream().reduce(MeasuredValue::plus),
-                bounded,
-                labels,
-                unknown,
-                unknownAtMost));
+                found.masses.stream().reduce(MeasuredValue::plus).orElseThrow(),
+                found.assayed.stream().reduce(MeasuredValue::plus),
+                found.boundedGrams,
+                found.portions,
+                found.unknown,
+                found.unknownAtMostGrams));
+    }
+
+    /** A layer of a purification: what it holds by its own evidence, else at most by a bound, else nobody knows. */
+    private void portion(Found found, LayerTally layer, String product) {
+        found.portions.add(layer.label());
+        Optional<Content> content =
+                layer.contents().stream().filter(c -> c.isOf(product)).findFirst();
+        OptionalDouble most = content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty());
+        Optional<MeasuredValue> mass = content.filter(Content::isOwnEvidence).flatMap(Content::massGrams);
+        if (mass.isPresent()) {
+            found.masses.add(mass.get());
+            found.assayed.add(mass.get());
+        } else if (most.isPresent()
+                && content.filter(Content::isBoundedByConservation).isEmpty()) {
+            found.boundedGrams += most.getAsDouble();
+        } else if (!isSolventTakenOff(layer, product)) {
+            found.unknown(layer.label(), layer.massGrams());
+        }
+    }
+
+    /** What came of a purification, as it is added up. */
+    private static final class Found {
+        final List<MeasuredValue> masses = new ArrayList<>();
+        final List<MeasuredValue> assayed = new ArrayList<>();
+        final List<String> made = new ArrayList<>();
+        final List<String> portions = new ArrayList<>();
+        final List<String> unknown = new ArrayList<>();
+        double boundedGrams;
+        double unknownAtMostGrams;
+
+        void lot(LotTally lot) {
+            if (lot.pureGrams().isEmpty()) {
+                unknown(lot.lot().label(), lot.netGrams().map(net -> net.times(lot.gramsPerGram())));
+                return;
+            }
+            masses.add(lot.pureGrams().get());
+            made.add(lot.lot().label());
+            if (lot.basis() == YieldBasis.ASSAY) {
+                assayed.add(lot.pureGrams().get());
+            }
+        }
+
+        /** Of what nobody assayed the whole mass; without a weighing anything. */
+        void unknown(String label, Optional<MeasuredValue> weighed) {
+            unknown.add(label);
+            unknownAtMostGrams += weighed.map(MeasuredValue::value).orElse(Double.POSITIVE_INFINITY);
+        }
     }
 
     /** A distillate of an evaporation, in which a product without a boiling point is not looked for. */
@@ -161,10 +174,6 @@ public final class PurificationAccount {
                 && run.product(product)
                         .filter(p -> p.boilingPointCelsius().entered().isPresent())
                         .isEmpty();
-    }
-
-    private static double grams(Optional<MeasuredValue> weighed) {
-        return weighed.map(MeasuredValue::value).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Part of a lot that steps took of it, where they say how much; else all of it. */
