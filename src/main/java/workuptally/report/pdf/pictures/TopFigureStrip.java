@@ -28,6 +28,12 @@ public final class TopFigureStrip implements Picture {
         return new TextStyle(19, true, look.palette().ink());
     }
 
+    /** As large as the figure has room for: none is cut. */
+    private TextStyle fitting(String value) {
+        float room = (width - 2 * PAD) / look.typeface().width(value, value());
+        return room >= 1 ? value() : new TextStyle(value().size() * room, true, value().colour());
+    }
+
     private TextStyle label() {
         return look.caption().inBold();
     }
@@ -69,11 +75,7 @@ public final class TopFigureStrip implements Picture {
                     y - label().rise(),
                     label());
             y -= label().leading();
-            flow.text(
-                    look.typeface().fit(figure.value(), value(), width - 2 * PAD),
-                    x + PAD,
-                    y - value().rise(),
-                    value());
+            flow.text(figure.value(), x + PAD, y - value().rise(), fitting(figure.value()));
             y -= value().leading();
             for (String line : detail(figure)) {
                 flow.text(line, x + PAD, y - look.caption().rise(), look.caption());

@@ -48,9 +48,7 @@ public record TopFigure(String label, String value, String detail) {
         if (stops + holds == 0) {
             return new TopFigure(
                     "Needs you today",
-                    due > 0
-                            ? Words.count(due, "container")
-                            : grave > 0 ? Words.count(grave, "check") : "nothing urgent",
+                    due > 0 ? Words.count(due, "container") : grave > 0 ? Words.count(grave, "check") : "0 runs",
                     (due > 0 ? "due today or overdue; " : "")
                             + "no stop, no hold; "
                             + (due == 0 && grave > 0 ? "to settle before reporting" : checks));
