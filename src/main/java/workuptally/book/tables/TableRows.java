@@ -39,6 +39,8 @@ public final class TableRows {
     /** Merged cells that take something from the data. */
     private final List<RawTable.MergedRegion> merged;
 
+    private final Optional<RunColumn> runs;
+
     private TableRows(
             RawTable raw,
             Table table,
@@ -51,8 +53,10 @@ public final class TableRows {
         this.headings = headings;
         this.wanted = wanted;
         this.log = log;
+        this.runs = RunColumn.of(raw, table, headings);
         this.merged = raw.mergedRegions().stream()
                 .filter(region -> region.lastRow() > headings.row())
+                .filter(region -> runs.filter(r -> r.isMerged(region)).isEmpty())
                 .filter(region -> firstHeadingIn(region).isPresent())
                 .toList();
         if (merged.size() > MOST_MERGED) {
@@ -124,6 +128,7 @@ public final class TableRows {
         Map<String, SchemaColumn> columns = table.columnsByHeading();
         Recurring recurring = new Recurring();
         reportMerged();
+        runs.ifPresent(r -> r.report(log));
         RowsAside.report(raw, headings.row(), log);
         MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
@@ -208,7 +213,8 @@ public final class TableRows {
                 .findFirst();
     }
 
-    private RawRow withMerged(RawRow row) {
+    private RawRow withMerged(RawRow typed) {
+        RawRow row = runs.map(r -> r.filled(typed)).orElse(typed);
         if (merged.isEmpty()
                 || merged.stream()
                         .noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {

@@ -74,7 +74,7 @@ final class UrgentActionRanking {
                 all.add(alike(items));
             }
         });
-        book(all);
+        new BookActions(review).addTo(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(RankedAction::rank)
                         .thenComparing(
@@ -123,7 +123,7 @@ final class UrgentActionRanking {
                 .toList();
     }
 
-    private static boolean isHarmful(FindingCode code) {
+    static boolean isHarmful(FindingCode code) {
         return HARMFUL.contains(code);
     }
 
@@ -263,11 +263,11 @@ final class UrgentActionRanking {
         return ranked(rank, text, first.code(), sorted, "");
     }
 
-    private static String frame(Finding finding) {
+    static String frame(Finding finding) {
         return ShortRemedies.of(finding.code()).orElseGet(() -> sentence(finding) + ": %s");
     }
 
-    private static int room(String frame) {
+    static int room(String frame) {
         return Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
     }
 
@@ -291,29 +291,5 @@ final class UrgentActionRanking {
     private static String sentence(Finding finding) {
         String words = finding.code().inWords();
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
-
-    /** Stops and holds about the book itself: lines of tables that belong to no run. */
-    private void book(List<RankedAction> all) {
-        Set<String> runs = new LinkedHashSet<>();
-        review.runs().forEach(r -> runs.add(r.id()));
-        for (Finding finding : review.findings()) {
-            boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
-            if (urgent
-                    && !runs.contains(finding.run())
-                    && finding.subject().transfer().isEmpty()) {
-                String where = finding.run().isEmpty() ? "the book" : finding.run();
-                all.add(new RankedAction(
-                        isHarmful(finding.code()) ? 0 : 2,
-                        new UrgentAction(
-                                finding.severity(),
-                                where,
-                                List.of(),
-                                frame(finding).replace("%s", finding.place().inWords()),
-                                OptionalDouble.empty()),
-                        finding.code().inWords(),
-                        Map.of()));
-            }
-        }
     }
 }

@@ -1,0 +1,67 @@
+package workuptally.report.view.firstpage;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.judgement.Review;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+import workuptally.report.view.wording.Words;
+
+/** Stops and holds about the book itself: lines of tables that belong to no run. Those of one kind in one table are one action. */
+final class BookActions {
+    private final Review review;
+
+    BookActions(Review review) {
+        this.review = review;
+    }
+
+    void addTo(List<RankedAction> all) {
+        Set<String> runs = new LinkedHashSet<>();
+        review.runs().forEach(r -> runs.add(r.id()));
+        Map<Kind, List<Finding>> alike = new LinkedHashMap<>();
+        for (Finding finding : review.findings()) {
+            boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
+            if (urgent
+                    && !runs.contains(finding.run())
+                    && finding.subject().transfer().isEmpty()) {
+                alike.computeIfAbsent(Kind.of(finding), kind -> new ArrayList<>())
+                        .add(finding);
+            }
+        }
+        alike.values().forEach(findings -> all.add(action(findings)));
+    }
+
+    private static RankedAction action(List<Finding> alike) {
+        Finding first = alike.get(0);
+        String frame = UrgentActionRanking.frame(first);
+        String where = first.run().isEmpty() ? "the book" : first.run();
+        List<String> places =
+                alike.stream().map(f -> f.place().inWords()).distinct().toList();
+        String named =
+                Words.listed(places, "; ", UrgentActionRanking.room(frame), more -> Words.count(more, "more cell"));
+        return new RankedAction(
+                UrgentActionRanking.isHarmful(first.code()) ? 0 : 2,
+                new UrgentAction(
+                        first.severity(), where, List.of(), frame.replace("%s", named), OptionalDouble.empty()),
+                first.code().inWords() + (alike.size() == 1 ? "" : " (" + alike.size() + ")"),
+                Map.of());
+    }
+
+    /** What makes findings one action. */
+    private record Kind(FindingCode code, Severity severity, String run, String file, String sheet) {
+        static Kind of(Finding finding) {
+            return new Kind(
+                    finding.code(),
+                    finding.severity(),
+                    finding.run(),
+                    finding.place().file(),
+                    finding.place().sheet());
+        }
+    }
+}
