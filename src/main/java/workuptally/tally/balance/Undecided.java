@@ -19,9 +19,8 @@ import workuptally.tally.layers.UnlabelledPhase;
  */
 public final class Undecided {
     private final Run run;
-    private final LayerGraph graph;
     private final List<LayerTally> layers;
-    private final List<LotTally> lots;
+    private final BecameLot becameLot;
     private final ContentBounds bounds;
     private final List<UnlabelledPhase> unlabelled;
 
@@ -33,9 +32,8 @@ public final class Undecided {
             ContentBounds bounds,
             List<UnlabelledPhase> unlabelled) {
         this.run = run;
-        this.graph = graph;
         this.layers = layers;
-        this.lots = lots;
+        this.becameLot = new BecameLot(graph, layers, lots);
         this.bounds = bounds;
         this.unlabelled = List.copyOf(unlabelled);
     }
@@ -68,15 +66,10 @@ public final class Undecided {
 
     /** True for a portion that a step gives, nothing consumes, and no row records. */
     private boolean isMissing(LayerTally layer) {
-        boolean lotOfUnstatedOrigin = lots.stream()
-                .anyMatch(l -> l.lot().from().isEmpty()
-                        && graph.givenBy(l.lot().label()).isEmpty());
-        boolean becameThatLot = lotOfUnstatedOrigin
-                && layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
         // without a row only a drying cake is known for a solid: a place of product by the agent on it, and no layer
         boolean dryingCake = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
         return layer.entry().isEmpty()
-                && !becameThatLot
+                && !becameLot.is(layer)
                 && !dryingCake
                 && !run.steps().isEmpty();
     }

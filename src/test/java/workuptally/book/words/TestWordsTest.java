@@ -17,6 +17,16 @@ class TestWordsTest {
         "no gas test done, false",
         "more gas, false",
         "strip, false",
+        "'neg., AB', true",
+        "negative KI 3/12, true",
+        "negative 2/2, true",
+        "2 of 2 negative, true",
+        "'1st neg, 2nd POS', false",
+        "neg/POS, false",
+        "1 of 2 negative, false",
+        "negative 1/2, false",
+        "'neg; starch paper ROT', false",
+        "'2 tests: neg, NOK', false",
         "positive, false"
     })
     void onlyANegativeWithNothingElseIsOne(String typed, boolean negative) {

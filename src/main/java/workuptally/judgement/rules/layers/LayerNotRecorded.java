@@ -12,6 +12,7 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.BecameLot;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.UnlabelledPhase;
@@ -40,12 +41,13 @@ public final class LayerNotRecorded implements RunRule {
 
     private static void notInLayers(RunTally tally, FindingList findings) {
         LayerGraph graph = LayerGraph.of(tally.run());
+        BecameLot becameLot = new BecameLot(graph, tally.layers(), tally.lots());
         for (LayerTally layer : tally.layers()) {
             boolean dryingCake =
                     layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
             if (layer.terminal() && layer.entry().isEmpty() && dryingCake) {
                 graph.givenBy(layer.label()).ifPresent(step -> cake(step, layer.label(), findings));
-            } else if (layer.terminal() && layer.entry().isEmpty() && !becameLot(tally, graph, layer)) {
+            } else if (layer.terminal() && layer.entry().isEmpty() && !becameLot.is(layer)) {
                 graph.givenBy(layer.label())
                         .ifPresent(
                                 step -> findings.add(
@@ -114,15 +116,6 @@ public final class LayerNotRecorded implements RunRule {
                 FindingList.PRACTICE,
                 Phrase.of(
                         "Weigh the cake and enter the row: what it holds of the product cannot be estimated without its mass."));
-    }
-
-    /** An organic layer of which a lot without a stated origin was made. */
-    private static boolean becameLot(RunTally tally, LayerGraph graph, LayerTally layer) {
-        boolean organic = layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
-        return organic
-                && tally.lots().stream()
-                        .anyMatch(l -> l.lot().from().isEmpty()
-                                && graph.givenBy(l.lot().label()).isEmpty());
     }
 
     private static String column(Step step, String label) {
