@@ -3,8 +3,10 @@ package workuptally.judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.model.Charge;
 import workuptally.model.FindingCode;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.amounts.RunMaterial;
@@ -38,12 +40,15 @@ public final class SecondSignature {
         return List.copyOf(reasons);
     }
 
-    /** The first material charged that belongs to one of the classes. */
+    /** The first material charged, or added in the workup, that belongs to one of the classes. */
     private static Optional<String> first(RunReview run, String... classes) {
-        List<String> charged =
-                run.tally().run().charges().stream().map(Charge::material).toList();
+        Run own = run.tally().run();
+        List<String> brought = Stream.concat(
+                        own.charges().stream().map(Charge::material),
+                        own.steps().stream().map(step -> step.added().material()))
+                .toList();
         return run.materials().stream()
-                .filter(m -> charged.contains(m.written()))
+                .filter(m -> brought.contains(m.written()))
                 .filter(m -> List.of(classes).stream().anyMatch(m.material()::is))
                 .map(RunMaterial::written)
                 .findFirst();

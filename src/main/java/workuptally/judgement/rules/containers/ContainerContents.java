@@ -12,6 +12,7 @@ import workuptally.material.State;
 import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
+import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -59,17 +60,25 @@ public final class ContainerContents implements ProposalRule {
     }
 
     private void unknown(FindingList findings, Container container) {
-        double net = container
-                .grossThenGrams()
-                .entered()
-                .flatMap(g -> container.tareGrams().entered().map(t -> g.value() - t.value()))
-                .orElse(0.0);
-        if (container.contentsThen().isEmpty() && net > substances.value(Threshold.CONTAINER_EMPTY)) {
+        Optional<Double> gross = container.grossThenGrams().entered().map(Entered::value);
+        Optional<Double> net =
+                gross.flatMap(g -> container.tareGrams().entered().map(t -> g - t.value()));
+        boolean empty = gross.isEmpty()
+                || net.filter(grams -> grams <= substances.value(Threshold.CONTAINER_EMPTY))
+                        .isPresent();
+        if (container.contentsThen().isEmpty() && !empty) {
             findings.add(
                     FindingCode.CONTAINER_CONTENT_UNKNOWN,
                     Severity.CHECK,
                     container.row().at("Contents then"),
-                    Phrase.of("{} held {} of unknown contents", container.id(), Figure.decimals(net, 0, "g")),
+                    net.isPresent()
+                            ? Phrase.of(
+                                    "{} held {} of unknown contents",
+                                    container.id(),
+                                    Figure.decimals(net.get(), 0, "g"))
+                            : Phrase.of(
+                                    "{} held unknown contents; without a tare nobody can tell how much",
+                                    container.id()),
                     Phrase.of("every component by its full name and mass"),
                     FindingList.PRACTICE,
                     Phrase.of("Find out what is in it from its label; nothing is added meanwhile."));

@@ -1,13 +1,16 @@
 package workuptally.report.view.labels;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Layer;
+import workuptally.model.Step;
 import workuptally.model.SubstanceName;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.amounts.ChargeAmount;
@@ -136,12 +139,15 @@ final class LabelHazards {
                 .orElse(100);
     }
 
+    /** True for the water of the first contact, and for what is left of it where it was extracted again. */
     private static boolean isFirstWater(RunReview run, String label) {
-        return run.tally().run().orderedSteps().stream()
-                .filter(step -> !step.given().aqueous().isEmpty())
-                .findFirst()
-                .filter(step -> step.given().aqueous().contains(label))
-                .isPresent();
+        Set<String> water = new HashSet<>();
+        for (Step step : run.tally().run().orderedSteps()) {
+            if (water.isEmpty() || step.from().stream().anyMatch(water::contains)) {
+                water.addAll(step.given().aqueous());
+            }
+        }
+        return water.contains(label);
     }
 
     /** True for the first water layer of a run with an organomagnesium reagent: water or acid makes a magnesium halide of it. */

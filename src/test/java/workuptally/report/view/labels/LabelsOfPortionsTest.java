@@ -214,6 +214,28 @@ class LabelsOfPortionsTest {
     }
 
     /** An organomagnesium reagent leaves its halide in the first water that meets it, not in the brine behind it. */
+    /** What is left of the first water after a further extraction holds what it held. */
+    @Test
+    void waterExtractedAgainKeepsItsSalts() {
+        Review grignard = SmallBook.reaction()
+                .row("charges", "Material", "phenylmagnesium bromide in THF", "Role", "reagent", "Molarity", "1")
+                .but("charges", "Actual amount", "105")
+                .but("charges", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "sat. NH4Cl")
+                .but("workup", "Volume", "60")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "extract", "From", "Q1", "Material", "MTBE", "Volume", "30")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "62", "Net", "66.50", "Status", "kept")
+                .review();
+        List<String> contents = LabelText.ofLayers(grignard, new ReadableNumbers('.')).stream()
+                .map(LabelText::contents)
+                .toList();
+        assertTrue(contents.get(0).contains("magnesium salts"), contents::toString);
+    }
+
     @Test
     void firstWaterOfAGrignardMayHoldMagnesiumSalts() {
         Review grignard = SmallBook.reaction()
