@@ -91,12 +91,12 @@ final class RunScreen {
         String indent = " ".repeat(4 + LABEL_WIDTH);
         String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
                 + decision.outcome().word();
-        if (texts.isEmpty()) {
+        boolean complete = decision.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE;
+        if (texts.isEmpty() || complete) {
             Wrapped.lines(wording.of(decision.reason()), start + ": ", indent).forEach(out::println);
-            return;
         }
         for (int i = 0; i < texts.size(); i++) {
-            String before = i == 0 ? start + ", " + labels.get(i) : indent + labels.get(i);
+            String before = i == 0 && !complete ? start + ", " + labels.get(i) : indent + labels.get(i);
             Wrapped.lines(texts.get(i), before, indent + "  ").forEach(out::println);
         }
     }

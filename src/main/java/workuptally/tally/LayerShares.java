@@ -102,9 +102,12 @@ public final class LayerShares {
     }
 
     private double passing(String label, Set<String> seen) {
+        if (!seen.add(label)) {
+            return 0;
+        }
         OptionalDouble own = foundPercent(label);
-        if (own.isPresent() || !seen.add(label)) {
-            return own.orElse(0);
+        if (own.isPresent()) {
+            return own.getAsDouble();
         }
         double sum = 0;
         for (String made : next.getOrDefault(label, List.of())) {

@@ -1,5 +1,6 @@
 package workuptally.judgement.layers;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.containers.ContainerReview;
@@ -16,21 +17,21 @@ import workuptally.tally.containers.ContainerTally.Age;
 
 /** R10, asked for a proposed transfer: right stream, nothing that must not meet, room, within its days, contents known. */
 final class ContainerFits implements LayerCondition {
+    private static final List<State> WORST_FIRST = List.of(State.NOT_MET, State.MISSING, State.MET);
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
             return new Condition(Criterion.CONTAINER_FITS, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
-        for (ContainerReview container : evidence.containers()) {
-            Optional<ProposalFit> fit = container.proposals().stream()
-                    .filter(p -> isOf(p.addition().transfer(), evidence))
-                    .findFirst();
-            if (fit.isPresent()) {
-                return judge(evidence, container, fit.get());
-            }
-        }
-        return new Condition(Criterion.CONTAINER_FITS, State.MISSING, Phrase.of("a container of the Containers table"));
+        // a layer may be proposed for several containers: the one that fits least decides
+        return evidence.containers().stream()
+                .flatMap(container -> container.proposals().stream()
+                        .filter(p -> isOf(p.addition().transfer(), evidence))
+                        .map(fit -> judge(evidence, container, fit)))
+                .min(Comparator.comparing(condition -> WORST_FIRST.indexOf(condition.state())))
+                .orElseGet(() -> new Condition(
+                        Criterion.CONTAINER_FITS, State.MISSING, Phrase.of("a container of the Containers table")));
     }
 
     private static boolean isOf(Transfer transfer, LayerEvidence evidence) {

@@ -37,8 +37,9 @@ final class ProductIsolated implements LayerCondition {
                         Phrase.of("identity of lot {}", lot.lot().label()));
             }
         }
-        String label = lots.get(0).lot().label();
-        String by = lots.get(0).lot().identity().by();
+        LotTally shown = lots.stream().filter(lot -> !isOpen(lot)).findFirst().orElse(lots.get(0));
+        String label = shown.lot().label();
+        String by = shown.lot().identity().by();
         return new Condition(
                 Criterion.PRODUCT_ISOLATED,
                 State.MET,

@@ -60,13 +60,16 @@ public final class ContainerContents implements ProposalRule {
     }
 
     private void unknown(FindingList findings, Container container) {
+        if (!container.contentsThen().isEmpty()) {
+            return;
+        }
         Optional<Double> gross = container.grossThenGrams().entered().map(Entered::value);
         Optional<Double> net =
                 gross.flatMap(g -> container.tareGrams().entered().map(t -> g - t.value()));
         boolean empty = gross.isEmpty()
                 || net.filter(grams -> grams <= substances.value(Threshold.CONTAINER_EMPTY))
                         .isPresent();
-        if (container.contentsThen().isEmpty() && !empty) {
+        if (!empty) {
             findings.add(
                     FindingCode.CONTAINER_CONTENT_UNKNOWN,
                     Severity.CHECK,
