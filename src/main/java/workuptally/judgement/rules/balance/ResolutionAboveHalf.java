@@ -1,6 +1,8 @@
 package workuptally.judgement.rules.balance;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -31,9 +33,11 @@ public final class ResolutionAboveHalf implements RunRule {
             return findings.list();
         }
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
+        Set<String> told = new HashSet<>();
         for (ProductYield product : tally.yields()) {
             double expanded = product.percent().expandedUncertainty(factor);
-            if (product.percent().value() > 100 + expanded) {
+            if (product.percent().value() > 100 + expanded
+                    && told.add(product.product().name())) {
                 findings.add(
                         FindingCode.RESOLUTION_ABOVE_HALF,
                         Severity.STOP,

@@ -2,6 +2,7 @@ package workuptally.judgement.rules.balance;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
@@ -47,9 +48,7 @@ public final class StatedYieldDiffers implements RunRule {
             if (stated.isPresent()
                     && overTheory.isPresent()
                     && differs(stated.get(), overTheory.get())
-                    && byAssay(tally, lot)
-                            .filter(own -> !differs(stated.get(), own))
-                            .isEmpty()) {
+                    && byAssay(tally, lot, overTheory.get()).allMatch(own -> differs(stated.get(), own))) {
                 findings.add(
                         FindingCode.STATED_YIELD_DIFFERS,
                         Severity.CHECK,
@@ -89,11 +88,13 @@ public final class StatedYieldDiffers implements RunRule {
                         halfDigit + substances.value(Threshold.READINGS_AGREE) * own.standardUncertainty());
     }
 
-    private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
-        return tally.yields().stream()
-                .filter(y -> y.lots().contains(lot.lot().label())
-                        && lot.isOf(y.product().name()))
-                .map(ProductYield::percent)
-                .findFirst();
+    /** With its assay: of the lot alone, and of all lots that count as one yield with it. */
+    private static Stream<MeasuredValue> byAssay(RunTally tally, LotTally lot, MeasuredValue overTheory) {
+        return Stream.concat(
+                lot.productFraction().map(overTheory::times).stream(),
+                tally.yields().stream()
+                        .filter(y -> y.lots().contains(lot.lot().label())
+                                && lot.isOf(y.product().name()))
+                        .map(ProductYield::percent));
     }
 }

@@ -30,7 +30,7 @@ public final class YieldLimits implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         for (ProductYield product : tally.yields()) {
-            conversion(tally, product, findings);
+            conversion(tally, product, factor, findings);
             double percent = product.percent().value();
             double expanded = product.percent().expandedUncertainty(factor);
             Phrase seen = Phrase.of(
@@ -66,9 +66,10 @@ public final class YieldLimits implements RunRule {
         return findings.list();
     }
 
-    private static void conversion(RunTally tally, ProductYield product, FindingList findings) {
+    /** A conversion below the yield by more than the expanded uncertainty of their ratio. */
+    private static void conversion(RunTally tally, ProductYield product, double factor, FindingList findings) {
         product.conversionAdjustedPercent()
-                .filter(adjusted -> adjusted.value() > 100)
+                .filter(adjusted -> adjusted.value() - adjusted.expandedUncertainty(factor) > 100)
                 .ifPresent(adjusted -> {
                     boolean typed =
                             tally.run().head().conversionPercent().entered().isPresent();
