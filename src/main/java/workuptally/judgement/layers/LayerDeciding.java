@@ -158,7 +158,7 @@ public final class LayerDeciding {
         return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, departure, notJudged);
     }
 
-    /** The most telling condition in that state: an open stop before all, then in order. */
+    /** The most telling condition in that state: the limit of the layer before all, then in order. */
     private static Optional<Condition> first(List<Condition> conditions, State state) {
         List<Condition> inState = conditions.stream()
                 .filter(c -> c.state() == state && !c.criterion().isOfTransfer())

@@ -44,6 +44,21 @@ class NmrAssayRulesTest {
         assertEquals(expected, found.size(), found::toString);
     }
 
+    /** An assay that fits nothing of the run counts nowhere, and is told as any other. */
+    @ParameterizedTest
+    @CsvSource({
+        "CR1, acetanilide, assay-sample-unknown, 0",
+        "XX9, acetanilide, assay-sample-unknown, 1",
+        "CR1, acetanilide, assay-substance-unknown, 0",
+        "CR1, unobtainium, assay-substance-unknown, 1"
+    })
+    void anNmrAssayThatFitsNothingIsTold(String sample, String substance, String code, int expected) throws Exception {
+        List<Finding> found = withArea("maleic acid", "116.07", "7.44")
+                .with("nmr-assays", "X1,CR1,acetanilide", "X1," + sample + "," + substance)
+                .findings(folder, code);
+        assertEquals(expected, found.size(), found::toString);
+    }
+
     @Test
     void bothFiguresAreNamed() throws Exception {
         Finding found = withArea("1,3,5-trimethoxybenzene", "168.19", "6.75")

@@ -13,8 +13,10 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.NmrAssay;
 import workuptally.model.Phrase;
 import workuptally.model.Product;
+import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -43,34 +45,44 @@ public final class AssayFitsNothing implements RunRule {
         Set<String> samples = samples(tally);
         Set<String> substances = substances(run);
         for (Assay assay : run.assays()) {
-            for (String sample : assay.samples()) {
-                if (!sample.isBlank() && !samples.contains(sample.strip())) {
-                    findings.add(
-                            FindingCode.ASSAY_SAMPLE_UNKNOWN,
-                            Severity.CHECK,
-                            assay.row().at("Sample"),
-                            Phrase.of(
-                                    "sample '{}' is no layer and no lot of the run; its assay counts nowhere",
-                                    sample.strip()),
-                            Phrase.of("a label of the run{}", nearest(sample, samples)),
-                            "labels of Workup, Layers and Isolated",
-                            Phrase.of("Correct the label, or name the layer in the step that gives it."));
-                }
-            }
-            boolean named = assay.formula().isBlank() && !assay.substance().isBlank();
-            if (named && !substances.isEmpty() && !fits(substances, assay.substance())) {
-                findings.add(
-                        FindingCode.ASSAY_SUBSTANCE_UNKNOWN,
-                        Severity.CHECK,
-                        assay.row().at("Substance"),
-                        Phrase.of("'{}' is no product, charge or step material of the run", assay.substance()),
-                        Phrase.of("a substance of the run{}", nearest(assay.substance(), substances)),
-                        "Products, Charges and Workup",
-                        Phrase.of(
-                                "Write it as the run does, list it under Products, or enter its formula beside the assay."));
+            assay.samples().forEach(sample -> sample(findings, assay.row(), sample, samples));
+            if (assay.formula().isBlank()) {
+                substance(findings, assay.row(), assay.substance(), substances);
             }
         }
+        for (NmrAssay assay : run.nmrAssays()) {
+            sample(findings, assay.row(), assay.sample(), samples);
+            substance(findings, assay.row(), assay.substance(), substances);
+        }
         return findings.list();
+    }
+
+    private static void sample(FindingList findings, RowPlace row, String sample, Set<String> samples) {
+        if (!sample.isBlank() && !samples.contains(sample.strip())) {
+            findings.add(
+                    FindingCode.ASSAY_SAMPLE_UNKNOWN,
+                    Severity.CHECK,
+                    row.at("Sample"),
+                    Phrase.of(
+                            "sample '{}' is no layer and no lot of the run; its assay counts nowhere", sample.strip()),
+                    Phrase.of("a label of the run{}", nearest(sample, samples)),
+                    "labels of Workup, Layers and Isolated",
+                    Phrase.of("Correct the label, or name the layer in the step that gives it."));
+        }
+    }
+
+    private void substance(FindingList findings, RowPlace row, String substance, Set<String> substances) {
+        if (!substance.isBlank() && !substances.isEmpty() && !fits(substances, substance)) {
+            findings.add(
+                    FindingCode.ASSAY_SUBSTANCE_UNKNOWN,
+                    Severity.CHECK,
+                    row.at("Substance"),
+                    Phrase.of("'{}' is no product, charge or step material of the run", substance),
+                    Phrase.of("a substance of the run{}", nearest(substance, substances)),
+                    "Products, Charges and Workup",
+                    Phrase.of(
+                            "Write it as the run does, list it under Products, or enter its formula beside the assay."));
+        }
     }
 
     private static Set<String> samples(RunTally tally) {

@@ -73,7 +73,7 @@ public final class LiquorPartOnly implements RunRule {
         OptionalDouble added = addedMillilitres(run, step, new HashSet<>());
         double found = 0;
         for (LayerTally liquor : liquors) {
-            // by mass as if of 1 g/mL: more than the lighter solvents fill, so that less is said
+            // by mass as if of 1 g/mL, as little as the lighter solvents weigh: half leaves room for that
             found += liquor.volumeMillilitres()
                     .or(liquor::massGrams)
                     .map(MeasuredValue::value)
