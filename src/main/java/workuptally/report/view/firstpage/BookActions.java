@@ -40,13 +40,18 @@ final class BookActions {
     private static RankedAction action(List<Finding> alike) {
         Finding first = alike.get(0);
         String frame = UrgentActionRanking.frame(first);
-        String where = first.run().isEmpty() ? "the book" : first.run();
+        String container = first.subject().container();
+        String where = !first.run().isEmpty() ? first.run() : container.isEmpty() ? "the book" : container;
         List<String> places =
                 alike.stream().map(f -> f.place().inWords()).distinct().toList();
-        String named =
-                Words.listed(places, "; ", UrgentActionRanking.room(frame), more -> Words.count(more, "more cell"));
+        int room = Math.max(UrgentActionRanking.room(frame), places.get(0).length());
+        String named = container.isEmpty()
+                ? Words.listed(places, "; ", room, more -> Words.count(more, "more cell"))
+                : container;
+        boolean harmful =
+                UrgentActionRanking.isHarmful(first.code()) || first.code() == FindingCode.CONTAINER_INCOMPATIBLE;
         return new RankedAction(
-                UrgentActionRanking.isHarmful(first.code()) ? 0 : 2,
+                harmful ? 0 : first.severity() == Severity.STOP ? 2 : 3,
                 new UrgentAction(
                         first.severity(), where, List.of(), frame.replace("%s", named), OptionalDouble.empty()),
                 first.code().inWords() + (alike.size() == 1 ? "" : " (" + alike.size() + ")"),
@@ -54,12 +59,13 @@ final class BookActions {
     }
 
     /** What makes findings one action. */
-    private record Kind(FindingCode code, Severity severity, String run, String file, String sheet) {
+    private record Kind(FindingCode code, Severity severity, String run, String container, String file, String sheet) {
         static Kind of(Finding finding) {
             return new Kind(
                     finding.code(),
                     finding.severity(),
                     finding.run(),
+                    finding.subject().container(),
                     finding.place().file(),
                     finding.place().sheet());
         }

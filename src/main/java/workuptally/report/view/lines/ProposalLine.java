@@ -42,6 +42,13 @@ public record ProposalLine(
         double grams,
         List<String> reasons,
         ContainerAddition addition) {
+    /** What is said of a container stands against each transfer into it. */
+    private static final Set<FindingCode> OF_THE_CONTAINER = Set.of(
+            FindingCode.CONTAINER_CONTENT_UNKNOWN,
+            FindingCode.CONTAINER_CONTENT_DIFFERS,
+            FindingCode.CONTAINER_INCOMPATIBLE,
+            FindingCode.CONTAINER_OVERDUE);
+
     /** What stands against a proposal, said to a reader who does not know our codes. */
     private static final Map<FindingCode, String> REASONS = Map.ofEntries(
             Map.entry(FindingCode.PROPOSAL_HOLDS_PRODUCT, "product still in it"),
@@ -171,18 +178,18 @@ public record ProposalLine(
         return reasons;
     }
 
+    /** Findings about each transfer, and about the container that it goes into. */
     private static Map<String, List<Finding>> against(Review review) {
         Map<String, List<Finding>> against = new HashMap<>();
+        Map<String, List<Transfer>> into =
+                review.book().transfers().stream().collect(Collectors.groupingBy(Transfer::container));
         for (Finding finding : review.findings()) {
             String transfer = finding.subject().transfer();
             if (finding.severity() != Severity.NOTE && !transfer.isEmpty()) {
                 against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
-            if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN
-                    || finding.code() == FindingCode.CONTAINER_CONTENT_DIFFERS
-                    || finding.code() == FindingCode.CONTAINER_INCOMPATIBLE) {
-                review.book().transfers().stream()
-                        .filter(t -> t.container().equals(finding.subject().container()))
+            if (OF_THE_CONTAINER.contains(finding.code())) {
+                into.getOrDefault(finding.subject().container(), List.of())
                         .forEach(t -> against.computeIfAbsent(t.id(), id -> new ArrayList<>())
                                 .add(finding));
             }
