@@ -97,7 +97,7 @@ final class RunColumn {
 
     private void read() {
         List<RawRow> rows = raw.rows().stream()
-                .filter(row -> row.row() > headings.row() && holdsMore(row))
+                .filter(row -> row.row() > headings.row() && holdsMore(row) && !isHeading(row))
                 .toList();
         merged(rows);
         boolean blocks = isInBlocks(rows);
@@ -156,6 +156,11 @@ final class RunColumn {
         return ofMerged != null
                 ? ofMerged
                 : row.cell(column).map(cell -> cell.text().strip()).orElse("");
+    }
+
+    /** True for headings that are repeated further down. */
+    private boolean isHeading(RawRow row) {
+        return SameName.key(typed(row)).equals(SameName.key(HEADING));
     }
 
     /** True where something stands under another heading than that of the run. */
