@@ -99,8 +99,9 @@ public final class ReviewBuilder {
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             all.addAll(rule.judge(book, containers, decisions));
         }
+        SettledByHand settled = new SettledByHand(book.corrections());
         List<Finding> ordered = subjects.named(all).stream()
-                .map(finding -> SettledByHand.lowered(book.corrections(), finding))
+                .map(settled::lowered)
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         RunReviewing runs = new RunReviewing(book, substances, byRun(ordered), decisions, materialsByRun);

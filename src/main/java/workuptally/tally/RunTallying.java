@@ -340,6 +340,7 @@ public final class RunTallying {
                     followed.dried(),
                     followed.meetings(),
                     portions.composites(),
+                    portions.inLots(),
                     metrics,
                     Optional.empty());
         }

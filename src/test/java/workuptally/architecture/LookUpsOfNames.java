@@ -39,7 +39,6 @@ final class LookUpsOfNames {
     /** Beside {@code SubstanceName}: labels and vessels, names as they stand in tables, and words of other lists. */
     private static final Set<String> COMPARE_OTHER_NAMES = Set.of(
             "AssayFitsNothing",
-            "AssayImpossible",
             "ContainerContents",
             "HeldLayers",
             "NamedEntries",

@@ -45,6 +45,7 @@ public final class LayerDeciding {
             new WaitingTimePassed());
 
     private final Book book;
+    private final SettledByHand settled;
     private final Map<String, List<ContainerReview>> containersByRun;
     private final Map<String, List<Transfer>> transfersByRun;
     private final Map<String, List<RunMaterial>> materialsByRun;
@@ -69,6 +70,7 @@ public final class LayerDeciding {
         this.toleranceOfAmounts = toleranceOfAmounts;
         this.materialsByRun = materialsByRun;
         this.book = book;
+        this.settled = new SettledByHand(book.corrections());
         this.containersByRun = byRun(containers);
         this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
     }
@@ -100,7 +102,8 @@ public final class LayerDeciding {
         List<RunMaterial> materials = materialsByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
-            LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
+            LayerEvidence evidence =
+                    new LayerEvidence(layer, run, book, settled, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
                     CONDITIONS.stream()

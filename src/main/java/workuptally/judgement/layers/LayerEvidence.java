@@ -19,6 +19,7 @@ import workuptally.tally.layers.LayerTally;
  * @param layer the layer
  * @param run results of its run
  * @param book the book
+ * @param settled what its Corrections settle
  * @param transfers transfers of the run
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
@@ -28,6 +29,7 @@ record LayerEvidence(
         LayerTally layer,
         RunTally run,
         Book book,
+        SettledByHand settled,
         List<Transfer> transfers,
         List<Finding> findings,
         SumOfLayers sums,

@@ -26,7 +26,7 @@ final class NoOpenStop implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         List<Finding> open = evidence.findings().stream()
-                .filter(f -> !SettledByHand.settles(evidence.book().corrections(), f))
+                .filter(f -> !evidence.settled().settles(f))
                 .filter(f -> f.severity() == Severity.STOP
                         || (f.severity() == Severity.HOLD && SettledByHand.isOfTheBench(f) && wentThrough(evidence, f)))
                 .toList();

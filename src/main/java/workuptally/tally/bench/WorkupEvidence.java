@@ -1,8 +1,12 @@
 package workuptally.tally.bench;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.Route;
 import workuptally.tally.layers.GraphFault;
@@ -25,6 +29,7 @@ import workuptally.tally.waste.Metrics;
  * @param dried every drying step with a weighed, listed agent
  * @param meetings what stands together along the steps
  * @param composites composite samples of several layers
+ * @param inLots what each lot holds by its assays, by its label
  * @param metrics mass metrics, if the product was assayed
  * @param plan what to expect, of a run that is only planned
  */
@@ -39,6 +44,7 @@ public record WorkupEvidence(
         List<DriedLayer> dried,
         Meetings meetings,
         CompositeSamples composites,
+        Map<String, List<Content>> inLots,
         Optional<Metrics> metrics,
         Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
@@ -64,6 +70,7 @@ public record WorkupEvidence(
                 List.of(),
                 Meetings.NONE,
                 CompositeSamples.NONE,
+                Map.of(),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -77,6 +84,7 @@ public record WorkupEvidence(
         makeUps = List.copyOf(makeUps);
         contactMixtures = List.copyOf(contactMixtures);
         dried = List.copyOf(dried);
+        inLots = Collections.unmodifiableMap(new LinkedHashMap<>(inLots));
     }
 
     /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
@@ -99,6 +107,7 @@ public record WorkupEvidence(
                 dried,
                 meetings,
                 composites,
+                inLots,
                 metrics,
                 Optional.of(expected));
     }

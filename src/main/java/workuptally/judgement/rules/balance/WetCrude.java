@@ -1,16 +1,11 @@
 package workuptally.judgement.rules.balance;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Assay;
 import workuptally.model.Book;
-import workuptally.model.Field.Entered;
-import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -147,26 +142,18 @@ public final class WetCrude implements RunRule {
     private static boolean isExplained(RunTally tally, Book book, LotTally lot) {
         double sum = lot.productFraction().orElseThrow().value();
         double variance = Math.pow(lot.productFraction().orElseThrow().standardUncertainty(), 2);
-        Set<String> counted = new HashSet<>();
-        counted.add(SubstanceName.key(tally.run().countsAs(lot.product())));
-        for (Assay assay : tally.run().assays()) {
-            Optional<Entered> result = assay.result()
-                    .entered()
-                    .filter(r -> r.qualifier() == Qualifier.EXACT || r.qualifier() == Qualifier.ABOUT);
-            if (assay.sample().equals(lot.lot().label())
-                    && assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
-                    && result.isPresent()
-                    && counted.add(SubstanceName.key(tally.run().countsAs(assay.substance())))) {
-                double percent = assay.relativeStandardUncertaintyPercent()
-                        .entered()
-                        .map(Entered::value)
-                        .orElse(book.limits().value(Limit.ASSAY_OTHER));
-                double fraction = result.get().value() / 100;
-                sum += fraction;
-                variance += Math.pow(fraction * percent / 100, 2);
-            }
+        String product = SubstanceName.key(tally.run().countsAs(lot.product()));
+        List<AssayedShare> others =
+                AssayedShare.bySample(tally.run(), book.limits())
+                        .getOrDefault(lot.lot().label(), List.of())
+                        .stream()
+                        .filter(share -> !SubstanceName.key(share.substance()).equals(product))
+                        .toList();
+        for (AssayedShare share : others) {
+            sum += share.percent() / 100;
+            variance += Math.pow(share.standardUncertaintyPercent() / 100, 2);
         }
-        return counted.size() > 1 && sum + book.limits().value(Limit.COVERAGE_FACTOR) * Math.sqrt(variance) >= 1;
+        return !others.isEmpty() && sum + book.limits().value(Limit.COVERAGE_FACTOR) * Math.sqrt(variance) >= 1;
     }
 
     private Phrase ratio(RunTally tally, Book book, LotTally lot) {

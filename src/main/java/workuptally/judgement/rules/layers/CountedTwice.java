@@ -3,14 +3,18 @@ package workuptally.judgement.rules.layers;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.SubstanceName;
@@ -18,6 +22,7 @@ import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AssayResults;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 
@@ -69,10 +74,12 @@ public final class CountedTwice implements RunRule {
                 assay.sample(),
                 typed(before),
                 typed(assay));
-        if (isDisputed(tally, assay)) {
+        if (isCountedInIsolated(tally, assay)) {
+            note(findings, assay, Phrase.of("{}; its assay in Isolated counts", seen));
+        } else if (isDisputed(tally, assay) || isDisputedBesideProduct(tally, book, assay)) {
             findings.add(
                     FindingCode.ASSAYS_DISAGREE,
-                    Severity.HOLD,
+                    isDisputed(tally, assay) ? Severity.HOLD : Severity.CHECK,
                     assay.row().at("Result"),
                     Phrase.of(
                             "{}, which differ by more than their uncertainties explain; the larger counts meanwhile",
@@ -84,31 +91,78 @@ public final class CountedTwice implements RunRule {
                     Phrase.of(
                             "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
         } else if (counts(before, book) && counts(assay, book)) {
-            findings.add(
-                    FindingCode.COMPONENT_COUNTED_TWICE,
-                    Severity.NOTE,
-                    assay.row().at("Substance"),
-                    restsOn(tally, assay, Content.Rests.READINGS_APART)
-                            ? Phrase.of(
-                                    "{}, which differ, but both lie far below the layer limit; the larger counts", seen)
-                            : Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
-                    Phrase.of("each substance once for each sample"),
-                    FindingList.PRACTICE,
-                    Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
+            note(findings, assay, Phrase.of("{}, {}", seen, whichCounts(tally, assay)));
         }
+    }
+
+    private static void note(FindingList findings, Assay assay, Phrase seen) {
+        findings.add(
+                FindingCode.COMPONENT_COUNTED_TWICE,
+                Severity.NOTE,
+                assay.row().at("Substance"),
+                seen,
+                Phrase.of("each substance once for each sample"),
+                FindingList.PRACTICE,
+                Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
     }
 
     private boolean counts(Assay assay, Book book) {
         return new AssayResults(book.limits(), substances).counts(assay);
     }
 
+    /** True for rows beside an assay of the product that the lot has in Isolated. */
+    private static boolean isCountedInIsolated(RunTally tally, Assay assay) {
+        return ofLot(tally, assay)
+                .flatMap(l -> l.lot().assayPercent().entered())
+                .filter(typed -> typed.qualifier() != Qualifier.NOT_DETECTED)
+                .isPresent();
+    }
+
+    /** The lot, where the assay is of its product. */
+    private static Optional<LotTally> ofLot(RunTally tally, Assay assay) {
+        return tally.lots().stream()
+                .filter(l -> l.lot().label().equals(assay.sample()) && l.isOf(assay.substance()))
+                .findFirst();
+    }
+
     private static boolean isDisputed(RunTally tally, Assay assay) {
-        boolean isOfLot = tally.lots().stream()
-                .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.isOf(assay.substance())
-                        && l.lot().assayPercent().isBlank()
-                        && l.basis() == YieldBasis.UPPER_LIMIT);
-        return isOfLot || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
+        return ofLot(tally, assay)
+                        .filter(l -> l.basis() == YieldBasis.UPPER_LIMIT)
+                        .isPresent()
+                || restsOn(tally, assay, Content.Rests.DISPUTED_READINGS);
+    }
+
+    /** Of what a lot holds beside its product only more than a trace is asked about: by the share up to which readings of a layer may differ. */
+    private boolean isDisputedBesideProduct(RunTally tally, Book book, Assay assay) {
+        double tracePercent =
+                substances.value(Threshold.READINGS_APART) * book.limits().value(Limit.LAYER_LIMIT);
+        OptionalDouble grams = besideProduct(tally, assay)
+                .filter(c -> c.rests() == Content.Rests.DISPUTED_READINGS)
+                .map(Content::upperBoundGrams)
+                .orElse(OptionalDouble.empty());
+        return grams.isPresent()
+                && tally.lots().stream()
+                        .filter(l -> l.lot().label().equals(assay.sample()))
+                        .flatMap(l -> l.netGrams().stream())
+                        .anyMatch(net -> 100 * grams.getAsDouble() > tracePercent * net.value());
+    }
+
+    private static Phrase whichCounts(RunTally tally, Assay assay) {
+        if (restsOn(tally, assay, Content.Rests.READINGS_APART)) {
+            return Phrase.of("which differ, but both lie far below the layer limit; the larger counts");
+        }
+        return besideProduct(tally, assay)
+                        .filter(c -> c.rests() == Content.Rests.DISPUTED_READINGS)
+                        .isPresent()
+                ? Phrase.of("which differ by more than their uncertainties explain; the larger counts")
+                : Phrase.of("which agree; their mean counts, with the larger of both bounds");
+    }
+
+    /** What was assayed in a lot beside its product. */
+    private static Optional<Content> besideProduct(RunTally tally, Assay assay) {
+        return tally.evidence().inLots().getOrDefault(assay.sample(), List.of()).stream()
+                .filter(c -> c.isOf(assay.substance()))
+                .findFirst();
     }
 
     private static boolean restsOn(RunTally tally, Assay assay, Content.Rests rests) {

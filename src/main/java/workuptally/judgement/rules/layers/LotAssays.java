@@ -1,7 +1,11 @@
 package workuptally.judgement.rules.layers;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
@@ -17,6 +21,7 @@ import workuptally.model.Severity;
 import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.MolarMassAccount;
 import workuptally.tally.amounts.NmrPurity;
 import workuptally.tally.amounts.Substances;
@@ -36,22 +41,53 @@ final class LotAssays {
     void judge(FindingList findings) {
         for (Lot lot : tally.run().lots()) {
             Optional<Entered> typed = lot.assayPercent().entered();
-            Optional<Entered> row = tally.run().assays().stream()
+            List<Assay> rows = tally.run().assays().stream()
                     .filter(a -> a.sample().equals(lot.label())
                             && a.isOf(lot.product())
                             && a.unit()
                                     .filter(u -> u == Assay.Unit.MASS_PERCENT)
-                                    .isPresent())
-                    .findFirst()
-                    .flatMap(a -> a.result().entered());
-            if (typed.isPresent()
-                    && row.isPresent()
-                    && typed.get().value() != row.get().value()) {
-                differs(findings, lot, typed.get(), row.get().asTyped() + " % in Assays", "Isolated");
-            }
+                                    .isPresent()
+                            && a.result().entered().isPresent())
+                    .toList();
+            typed.flatMap(t -> others(t, rows))
+                    .ifPresent(others -> differs(findings, lot, typed.get(), others, "Isolated"));
+            Optional<Entered> row =
+                    rows.stream().findFirst().flatMap(a -> a.result().entered());
             typed.or(() -> row)
                     .ifPresent(used -> besideNmr(findings, lot, used, typed.isPresent() ? "Isolated" : "Assays"));
         }
+    }
+
+    /** The results in Assays that are not the one in Isolated; none where that is the mean of several which agree with it. */
+    private Optional<String> others(Entered typed, List<Assay> rows) {
+        List<Entered> results =
+                rows.stream().flatMap(a -> a.result().entered().stream()).toList();
+        String others = results.stream()
+                .filter(result -> result.value() != typed.value())
+                .map(Entered::asTyped)
+                .distinct()
+                .collect(Collectors.joining(" and "));
+        boolean isMean = rows.size() > 1
+                && rounded(typed.value(), typed.decimals())
+                                .compareTo(rounded(
+                                        results.stream()
+                                                .mapToDouble(Entered::value)
+                                                .average()
+                                                .orElseThrow(),
+                                        typed.decimals()))
+                        == 0
+                && rows.stream().allMatch(row -> agrees(typed, row));
+        return others.isEmpty() || isMean ? Optional.empty() : Optional.of(others + " % in Assays");
+    }
+
+    private boolean agrees(Entered typed, Assay row) {
+        Entered result = row.result().entered().orElseThrow();
+        double u = new InstrumentUncertainty(book.limits()).assayFraction(row, result) * result.value();
+        return Math.abs(result.value() - typed.value()) <= substances.value(Threshold.READINGS_AGREE) * u;
+    }
+
+    private static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 
     /** Two results of one lot agree within k times their standard uncertainties together, as two readings of one portion do. */
