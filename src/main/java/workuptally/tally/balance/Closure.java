@@ -136,6 +136,25 @@ public record Closure(
         return Math.max(0, unaccountedAtLeastPercent() * gramsPerPercent() - held);
     }
 
+    /**
+     * Another balance on the same product that leaves less of it missing than this one: of a partner taken in excess a part is in no product,
+     * so that what its own balance lacks is no product lost. The one that leaves least; empty where none that was decided does.
+     */
+    public Optional<Closure> narrower(List<Closure> all) {
+        return all.stream()
+                .filter(other -> other.verdict == Verdict.CLOSES || other.verdict == Verdict.OPEN)
+                .filter(other -> !SubstanceName.same(other.skeleton, skeleton)
+                        && SubstanceName.same(other.unaccountedAs, unaccountedAs)
+                        && other.gramsPerPercent() > 0
+                        && other.missingAtMostGrams() < unaccountedGrams)
+                .min(Comparator.comparingDouble(Closure::missingAtMostGrams));
+    }
+
+    /** What may be missing at most by this balance, one-sided 95 %, g of {@link #unaccountedAs}. */
+    public double missingAtMostGrams() {
+        return unaccountedAtMostPercent() * gramsPerPercent();
+    }
+
     private double gramsPerPercent() {
         return unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
     }

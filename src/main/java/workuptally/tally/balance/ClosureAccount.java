@@ -19,6 +19,7 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.SubstanceName;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
@@ -100,7 +101,8 @@ public final class ClosureAccount {
         double expanded = percent.expandedUncertainty(factor);
         double unaccounted = 100 - percent.value();
         Predicate<String> counts = substance -> skeletons.units(substance, partner) > 0;
-        List<Unknown> unknowns = unknowns(partner, charged.get(), portions);
+        Optional<ExcessPartner> excess = unseenExcess(partner, charged.get(), portions);
+        List<Unknown> unknowns = unknowns(partner, excess, portions);
         VerdictOnClosure.Result test = new VerdictOnClosure(limits)
                 .judge(percent, expanded, doubts(terms, unknowns, portions, undecided, counts));
         Verdict verdict = test.verdict();
@@ -109,7 +111,10 @@ public final class ClosureAccount {
         List<Candidate> candidates = verdict == Verdict.OPEN || verdict == Verdict.CANNOT_DECIDE
                 ? candidates(
                         as,
-                        counts,
+                        // what is left over of it has its place among the unknowns
+                        substance -> counts.test(substance)
+                                && excess.filter(e -> SubstanceName.same(e.name(), substance))
+                                        .isEmpty(),
                         unaccounted * gramsPerPercent,
                         percent.oneSidedReach() * gramsPerPercent,
                         unknowns,
@@ -196,7 +201,7 @@ public final class ClosureAccount {
     }
 
     /** What no figure of the run bounds, so that a gap says nothing of a loss: a purification's loss, a reagent left over. */
-    private List<Unknown> unknowns(String partner, MeasuredValue charged, Portions portions) {
+    private List<Unknown> unknowns(String partner, Optional<ExcessPartner> excess, Portions portions) {
         List<Unknown> unknowns = new ArrayList<>();
         for (LeftOutRow row : run.leftOut()) {
             unknowns.add(new Unknown(
@@ -222,18 +227,14 @@ public final class ClosureAccount {
                     "enter and assay " + label + ", or the liquors and fractions of its purification",
                     Closure.Looked.NOWHERE));
         }
-        theory.flatMap(t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
-                .filter(e -> !e.lookedFor() && !isSurprising(e))
-                .ifPresent(e -> unknowns.add(new Unknown(
-                        partner + " left over",
-                        String.format(
-                                Locale.ROOT,
-                                "%.1f %% of the charge is beyond theory, and no layer was assayed for it",
-                                e.percent()),
-                        "assay "
-                                + (e.ask().isEmpty() ? "the layers and lots" : String.join(", ", e.ask()))
-                                + " for " + partner,
-                        Closure.Looked.BOUNDED)));
+        excess.ifPresent(e -> unknowns.add(new Unknown(
+                partner + " left over",
+                String.format(
+                        Locale.ROOT,
+                        "%.1f %% of the charge is beyond theory, and no layer was assayed for it",
+                        e.percent()),
+                "assay " + (e.ask().isEmpty() ? "the layers and lots" : String.join(", ", e.ask())) + " for " + partner,
+                Closure.Looked.BOUNDED)));
         if (!run.recordsWorkup()) {
             unknowns.add(new Unknown(
                     Closure.workupOf(run.id()),
@@ -242,6 +243,13 @@ public final class ClosureAccount {
                     Closure.Looked.NOWHERE));
         }
         return unknowns;
+    }
+
+    /** What a partner was taken in excess, where that is as meant and nobody looked for what is left of it. */
+    private Optional<ExcessPartner> unseenExcess(String partner, MeasuredValue charged, Portions portions) {
+        return theory.flatMap(
+                        t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
+                .filter(e -> !e.lookedFor() && !isSurprising(e));
     }
 
     /** Labels that purified lots were made from and that stand in no row of their own: less is known of them than of a crude without an assay. */

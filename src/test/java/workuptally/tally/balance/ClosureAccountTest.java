@@ -279,6 +279,11 @@ class ClosureAccountTest {
                 "9.1 % of the charge is beyond theory, and no layer was assayed for it",
                 reagent.candidates().get(0).evidence());
         assertEquals("assay A1 for N", reagent.candidates().get(0).settledBy());
+        assertEquals(
+                1,
+                reagent.candidates().stream()
+                        .filter(c -> c.settledBy().endsWith(" for N"))
+                        .count());
     }
 
     @Test

@@ -162,6 +162,7 @@ public record NextMeasurement(String run, String test, String settles, double la
                 .collect(Collectors.toSet());
         for (Closure closure : run.tally().closures()) {
             double missing = closure.unaccountedGrams();
+            Optional<Closure> narrower = closure.narrower(run.tally().closures());
             for (Closure.Candidate candidate : closure.candidates()) {
                 boolean workup = candidate.place().equals(Closure.workupOf(run.id()));
                 boolean settles = missing > 0
@@ -172,12 +173,24 @@ public record NextMeasurement(String run, String test, String settles, double la
                             .add(new NextMeasurement(
                                     run.id(),
                                     candidate.settledBy(),
-                                    settles(closure, candidate, numbers),
+                                    narrower.map(other -> settles(other, candidate, closure.skeleton(), numbers))
+                                            .orElseGet(() -> settles(closure, candidate, numbers)),
                                     0,
-                                    Math.min(candidate.settlesGrams(), Math.max(0, missing))));
+                                    Math.min(
+                                            candidate.settlesGrams(),
+                                            narrower.map(Closure::missingAtMostGrams)
+                                                    .orElse(Math.max(0, missing)))));
                 }
             }
         }
+    }
+
+    /** The same of a partner of which more is missing than the product can lack by another balance. */
+    private static String settles(
+            Closure narrower, Closure.Candidate candidate, String partner, ReadableNumbers numbers) {
+        return "what the balance on " + partner + " lacks is perhaps " + candidate.place() + "; at most "
+                + numbers.most(narrower.missingAtMostGrams()) + SPACE + "g " + narrower.unaccountedAs()
+                + " is missing by that on " + narrower.skeleton();
     }
 
     /** How much is missing, as which product, and how much of it the test can find. */
