@@ -11,6 +11,7 @@ import workuptally.model.Step;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.PartedLiquids;
 
 /**
  * R1: which phase the layer is. Met where its density fits the recorded phase or the step gave one liquid; where the density cannot tell,
@@ -34,6 +35,10 @@ final class PhaseKnown implements LayerCondition {
                             "phase of {}, which is not recorded",
                             unrecorded.get().label()));
         }
+        Optional<Condition> impossible = impossible(evidence);
+        if (impossible.isPresent()) {
+            return impossible.get();
+        }
         Optional<LayerIdentity> identity =
                 evidence.run().identity(evidence.layer().label());
         if (identity.isEmpty()) {
@@ -52,6 +57,24 @@ final class PhaseKnown implements LayerCondition {
                 drainedFirst(identity.get())
                         .orElseGet(() -> byCheck(identity.get().step(), density));
         };
+    }
+
+    /** Missing for a layer recorded as what no liquid from a funnel can be: somebody wrote of another portion, or the wrong word. */
+    private static Optional<Condition> impossible(LayerEvidence evidence) {
+        String label = evidence.layer().label();
+        return evidence.layer()
+                .entry()
+                .flatMap(Layer::phase)
+                .filter(PartedLiquids::cannotBe)
+                .flatMap(recorded -> PartedLiquids.contact(evidence.run().run(), label)
+                        .map(step -> new Condition(
+                                Criterion.IDENTITY,
+                                State.MISSING,
+                                Phrase.of(
+                                        "which phase it is: recorded as {}, step {} gives it as {}",
+                                        recorded.word(),
+                                        step.number(),
+                                        PartedLiquids.given(step, label).word()))));
     }
 
     /** Missing where what was written of the layers' places contradicts their densities: then labels may have been swapped with them. */

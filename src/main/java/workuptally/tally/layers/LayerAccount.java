@@ -95,7 +95,7 @@ public final class LayerAccount {
         return new LayerTally(
                 label,
                 entry,
-                entry.flatMap(Layer::phase).or(() -> phaseGiven(label)),
+                PartedLiquids.counting(run, label).or(() -> phaseGiven(label)),
                 graph.isTerminal(label),
                 graph.isAliquot(label),
                 !graph.descendsFromLot(label),

@@ -11,7 +11,7 @@ import workuptally.tally.amounts.Content;
  *
  * @param label label
  * @param entry its row in the Layers table, if there is one
- * @param phase phase as recorded, else as the step gives it
+ * @param phase phase as recorded, else as the step gives it; the latter also where a liquid from a funnel cannot be what is recorded
  * @param terminal true where no later step consumes it
  * @param aliquot true for a sample taken for analysis
  * @param endsWorkup false for liquors of a purification, which belong to that second balance

@@ -140,7 +140,7 @@ public final class StepOutputs {
     }
 
     private Optional<Layer.Phase> phase(String label) {
-        return run.layer(label).flatMap(Layer::phase);
+        return PartedLiquids.counting(run, label);
     }
 
     private boolean isKnownLiquid(String label) {

@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -59,6 +60,39 @@ class SlipsOfUnitsTest {
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A1")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", millilitres, "Status", "kept");
+    }
+
+    /** The uncertainty of a volume that a slip made small is that of the slip, and excuses no density. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.95,19.45,layer-density-impossible STOP",
+        "19.5,19.45,''",
+        "2.0,3.2,''",
+        "0.5,1.6,''",
+        "195,19.45,layer-density-impossible STOP"
+    })
+    void aDecimalPointInASmallVolumeIsTold(String millilitres, String grams, String codes) {
+        Review review = washed("100")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", millilitres, "Net", grams)
+                .review();
+        assertEquals(codes, told(review, FindingCode.LAYER_DENSITY_IMPOSSIBLE));
+    }
+
+    /** What a funnel parted is two liquids, whatever word stands beside one of them: it stays among the layers to decide about. */
+    @ParameterizedTest
+    @CsvSource({
+        "aqueous,''",
+        "solid,layer-phase-contradiction CHECK",
+        "distillate,layer-phase-contradiction CHECK",
+        "filter cake,layer-phase-contradiction CHECK",
+        "cold trap,layer-phase-contradiction CHECK",
+        "mother liquor,layer-phase-contradiction CHECK",
+        "rag,''"
+    })
+    void aLiquidFromAFunnelStaysOneUnderAnotherWord(String phase, String codes) {
+        Review review = washed("100").first("layers", "Phase", phase).review();
+        assertEquals(codes, told(review, FindingCode.LAYER_PHASE_CONTRADICTION));
+        assertTrue(review.runs().get(0).decision("A1").isPresent());
     }
 
     /** Water does not leave a funnel but by the tap: what is missing stands in a second vessel. */

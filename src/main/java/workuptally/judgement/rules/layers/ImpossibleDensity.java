@@ -1,7 +1,6 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.List;
-import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
@@ -38,10 +37,9 @@ public final class ImpossibleDensity implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (LayerTally layer : tally.layers()) {
-            Optional<MeasuredValue> density = layer.densityGramsPerMillilitre();
             if (layer.entry().isPresent()
                     && layer.phase().filter(Layer.Phase.SOLID::equals).isEmpty()
-                    && density.filter(this::isOfNoLiquid).isPresent()) {
+                    && isOfNoLiquid(layer)) {
                 findings.add(
                         FindingCode.LAYER_DENSITY_IMPOSSIBLE,
                         Severity.STOP,
@@ -52,7 +50,12 @@ public final class ImpossibleDensity implements RunRule {
                                 Figure.digits(layer.massGrams().orElseThrow().value(), 4, "g"),
                                 Figure.digits(
                                         layer.volumeMillilitres().orElseThrow().value(), 4, "mL"),
-                                Figure.digits(density.get().value(), 3, "g/mL")),
+                                Figure.digits(
+                                        layer.densityGramsPerMillilitre()
+                                                .orElseThrow()
+                                                .value(),
+                                        3,
+                                        "g/mL")),
                         Phrase.of(
                                 "{} to {} for a liquid",
                                 Figure.brief(substances.value(Threshold.DENSITY_LOW), ""),
@@ -65,9 +68,23 @@ public final class ImpossibleDensity implements RunRule {
         return findings.list();
     }
 
-    private boolean isOfNoLiquid(MeasuredValue density) {
-        double reach = substances.value(Threshold.DENSITY_FIT) * density.standardUncertainty();
-        return density.value() + reach < substances.value(Threshold.DENSITY_LOW)
-                || density.value() - reach > substances.value(Threshold.DENSITY_HIGH);
+    /**
+     * True where the mass lies beyond what the volume can weigh by more than the readings leave open. Asked of the mass at a density that a
+     * liquid can have, since 3u of a quotient grows with the very slip that made its volume too small.
+     */
+    private boolean isOfNoLiquid(LayerTally layer) {
+        if (layer.massGrams().isEmpty() || layer.volumeMillilitres().isEmpty()) {
+            return false;
+        }
+        MeasuredValue grams = layer.massGrams().get();
+        MeasuredValue millilitres = layer.volumeMillilitres().get();
+        MeasuredValue tooHeavy = grams.minus(millilitres.times(substances.value(Threshold.DENSITY_HIGH)));
+        MeasuredValue tooLight =
+                millilitres.times(substances.value(Threshold.DENSITY_LOW)).minus(grams);
+        return isClear(tooHeavy) || isClear(tooLight);
+    }
+
+    private boolean isClear(MeasuredValue excess) {
+        return excess.value() > substances.value(Threshold.DENSITY_FIT) * excess.standardUncertainty();
     }
 }

@@ -12,6 +12,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Phrase;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.model.Subject;
@@ -20,6 +21,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerIdentity.Verdict;
+import workuptally.tally.layers.PartedLiquids;
 
 /** Layers whose density, position or step contradicts their label. The label itself is never changed. */
 public final class LayersSwapped implements RunRule {
@@ -48,8 +50,8 @@ public final class LayersSwapped implements RunRule {
             if (identity.position() == PositionCheck.CONTRADICTS && identity.verdict() != Verdict.SWAPPED) {
                 position(findings, identity, layer);
             }
-            phase(findings, identity, layer);
         }
+        tally.run().layers().forEach(layer -> phase(findings, tally.run(), layer));
         lowerLayers(findings, tally.evidence().identities());
         return findings.list();
     }
@@ -147,20 +149,24 @@ public final class LayersSwapped implements RunRule {
         }
     }
 
-    private static void phase(FindingList findings, LayerIdentity identity, Layer layer) {
-        Step step = identity.step();
-        Layer.Phase given =
-                step.given().organic().contains(identity.label()) ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS;
-        if (given != identity.recorded()) {
+    /** A layer that its contact gives as another liquid than the Layers table says; a rag has no column of its own. */
+    private static void phase(FindingList findings, Run run, Layer layer) {
+        Optional<Layer.Phase> recorded = layer.phase().filter(p -> p != Layer.Phase.RAG);
+        Optional<Step> contact = recorded.flatMap(p -> PartedLiquids.contact(run, layer.label()));
+        if (contact.isEmpty()) {
+            return;
+        }
+        Layer.Phase given = PartedLiquids.given(contact.get(), layer.label());
+        if (given != recorded.get()) {
             findings.add(
                     FindingCode.LAYER_PHASE_CONTRADICTION,
                     Severity.CHECK,
                     layer.row().at("Phase"),
                     Phrase.of(
                             "layer {} is recorded as {}, step {} gives it as {}",
-                            identity.label(),
-                            identity.recorded().word(),
-                            step.number(),
+                            layer.label(),
+                            recorded.get().word(),
+                            contact.get().number(),
                             given.word()),
                     Phrase.of("the same phase in Layers and Workup"),
                     "the steps of the run",
