@@ -98,7 +98,7 @@ public record TopFigure(String label, String value, String detail) {
         CarriedOn carriedOn =
                 CarriedOn.of(review.runs().stream().map(RunReview::tally).toList());
         for (Recovery run : Recovery.of(review)) {
-            kept += run.keptGrams();
+            kept += Math.max(0, run.keptGrams() - carriedOn.inLiquorsGrams(run.run()));
             all += run.theoryGrams();
             notAssayed += run.notAssayed();
             if (run.aboveTheory()) {
