@@ -90,7 +90,8 @@ final class RunScreen {
         });
         String indent = " ".repeat(4 + LABEL_WIDTH);
         String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
-                + decision.outcome().word();
+                + decision.outcome().word()
+                + (decision.isGone() ? ", gone" : "");
         if (texts.isEmpty()) {
             Wrapped.lines(wording.of(decision.reason()), start + ": ", indent).forEach(out::println);
             return;
