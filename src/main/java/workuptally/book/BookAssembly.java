@@ -137,7 +137,8 @@ final class BookAssembly {
         if (marks.decideMore()) {
             return new BookAssembly(source, aliases, layouts, marks.learnt(), reference).read(headingsFile);
         }
-        List<Run> built = runs.all().stream().map(RunAssembly::build).toList();
+        List<Run> built = PortionsOfOtherRuns.settled(
+                runs.all().stream().map(RunAssembly::build).toList());
         reportMissing(missing, built);
         reportNoRuns();
         nameOtherSheets();

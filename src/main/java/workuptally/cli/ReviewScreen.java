@@ -11,6 +11,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
+import workuptally.report.view.firstpage.LayerBoard;
 import workuptally.report.view.firstpage.NextMeasurement;
 import workuptally.report.view.firstpage.UrgentAction;
 import workuptally.report.view.wording.ReadableNumbers;
@@ -117,13 +118,15 @@ final class ReviewScreen {
     private void layers() {
         Map<LayerDecision.Outcome, Long> outcomes = review.runs().stream()
                 .flatMap(run -> run.decisions().stream())
+                .filter(d -> !d.isGone())
                 .collect(Collectors.groupingBy(LayerDecision::outcome, Collectors.counting()));
-        if (outcomes.isEmpty()) {
+        List<String> gone = LayerBoard.gone(review);
+        if (outcomes.isEmpty() && gone.isEmpty()) {
             return;
         }
         List<String> complete = review.runs().stream()
                 .flatMap(run -> run.decisions().stream()
-                        .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
+                        .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE && !d.isGone())
                         .map(d -> run.id() + " " + d.layer()))
                 .toList();
         out.println("Layers");
@@ -136,6 +139,9 @@ final class ReviewScreen {
         }
         if (!others.isEmpty()) {
             line(INDENT + String.join("; ", others));
+        }
+        if (!gone.isEmpty()) {
+            line(INDENT + "gone" + in(gone));
         }
         Wrapped.lines(SafetyWording.A_PERSON_DECIDES, INDENT, INDENT).forEach(out::println);
         out.println();

@@ -90,7 +90,8 @@ final class RunScreen {
         });
         String indent = " ".repeat(4 + LABEL_WIDTH);
         String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
-                + decision.outcome().word();
+                + decision.outcome().word()
+                + (decision.isGone() ? ", gone" : "");
         boolean complete = decision.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE;
         if (texts.isEmpty() || complete) {
             Wrapped.lines(wording.of(decision.reason()), start + ": ", indent).forEach(out::println);

@@ -82,6 +82,7 @@ import workuptally.judgement.rules.layers.PkaShifted;
 import workuptally.judgement.rules.layers.PortionHeldMore;
 import workuptally.judgement.rules.layers.ProductOnCake;
 import workuptally.judgement.rules.layers.RagNotAssayed;
+import workuptally.judgement.rules.layers.ReleasedByNobody;
 import workuptally.judgement.rules.layers.ReviewDatePassed;
 import workuptally.judgement.rules.layers.RoutesCompared;
 import workuptally.judgement.rules.layers.StepsDoNotFit;
@@ -185,7 +186,8 @@ public final class Rules {
                 new SolventAmountMissing(),
                 new StrengthDiffers(substances),
                 new MassGap(substances),
-                new ReviewDatePassed());
+                new ReviewDatePassed(),
+                new ReleasedByNobody());
     }
 
     /** Rules about the whole book. */

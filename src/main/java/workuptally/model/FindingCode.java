@@ -181,6 +181,7 @@ public enum FindingCode {
     CONTAINER_WEIGHING_DIFFERS(Severity.CHECK, "C37"),
     CONTAINER_NAME_SHORT(Severity.CHECK, "C37"),
     LAYER_REVIEW_OVERDUE(Severity.CHECK),
+    LAYER_RELEASED_BY_NOBODY(Severity.CHECK),
 
     // Reading the book
     RUN_STATUS_CONTRADICTED(Severity.HOLD),

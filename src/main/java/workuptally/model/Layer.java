@@ -40,6 +40,36 @@ public record Layer(
         composition = List.copyOf(composition);
     }
 
+    /** The same layer, which another run took. */
+    public Layer takenInto(String run) {
+        return new Layer(
+                label,
+                phase,
+                position,
+                vessel,
+                volumeMillilitres,
+                volumeUncertaintyMillilitres,
+                weighing,
+                temperatureCelsius,
+                pH,
+                composition,
+                new Custody(custody.status, custody.releasedBy, custody.madeOn, custody.reviewBy, run),
+                notes,
+                row);
+    }
+
+    /** True where its status says that it went on into something else. */
+    public boolean saysConsumed() {
+        return custody.status()
+                .filter(s -> s == Status.CONSUMED || s == Status.USED_UP)
+                .isPresent();
+    }
+
+    /** True where another run took it: it is no longer there, and what it held goes on in that run. */
+    public boolean isTakenIntoAnotherRun() {
+        return !custody.takenInto().isEmpty();
+    }
+
     /**
      * How a layer was weighed.
      *
@@ -57,9 +87,14 @@ public record Layer(
      * @param releasedBy who released it; empty if nobody
      * @param madeOn day it was made
      * @param reviewBy day to review it
+     * @param takenInto id of another run that took it, as that run names it; empty for none
      */
     public record Custody(
-            Optional<Status> status, String releasedBy, Optional<LocalDate> madeOn, Optional<LocalDate> reviewBy) {}
+            Optional<Status> status,
+            String releasedBy,
+            Optional<LocalDate> madeOn,
+            Optional<LocalDate> reviewBy,
+            String takenInto) {}
 
     /** What a layer is. */
     public enum Phase {

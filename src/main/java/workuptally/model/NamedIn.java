@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -40,8 +42,30 @@ public final class NamedIn<T> {
 
     /** What a text names, in order of the book; of {@code PC-1} and {@code PC-1-b} at one place the longer. */
     public List<T> in(String text) {
+        return places(folded(text)).values().stream()
+                .distinct()
+                .sorted(Comparator.comparing(order::get))
+                .map(byName::get)
+                .toList();
+    }
+
+    /** What a text says behind each name up to the next one, as in {@code PC-1 ML1, ML2 + PC-2 ML1}; in order of the text. */
+    public Map<T, String> behindNames(String text) {
         String folded = folded(text);
-        Map<Integer, String> longest = new HashMap<>();
+        Map<T, String> behind = new LinkedHashMap<>();
+        List<Map.Entry<Integer, String>> places = List.copyOf(places(folded).entrySet());
+        for (int i = 0; i < places.size(); i++) {
+            String name = places.get(i).getValue();
+            int from = places.get(i).getKey() + name.length();
+            int to = i + 1 < places.size() ? places.get(i + 1).getKey() : folded.length();
+            behind.merge(byName.get(name), from < to ? folded.substring(from, to) : "", (a, b) -> a + " " + b);
+        }
+        return behind;
+    }
+
+    /** Where names stand in a folded text, in its order. */
+    private Map<Integer, String> places(String folded) {
+        Map<Integer, String> longest = new TreeMap<>();
         for (int length : lengths) {
             for (int start = 0; start + length <= folded.length(); start++) {
                 String word = folded.substring(start, start + length);
@@ -50,11 +74,7 @@ public final class NamedIn<T> {
                 }
             }
         }
-        return longest.values().stream()
-                .distinct()
-                .sorted(Comparator.comparing(order::get))
-                .map(byName::get)
-                .toList();
+        return longest;
     }
 
     /** Of what a text names the first of the book. */

@@ -45,6 +45,11 @@ public record Run(
         leftOut = List.copyOf(leftOut);
     }
 
+    /** The same run with other steps, layers and lots. */
+    public Run with(List<Step> otherSteps, List<Layer> otherLayers, List<Lot> otherLots) {
+        return new Run(head, products, charges, otherSteps, otherLayers, assays, nmrAssays, otherLots, leftOut);
+    }
+
     /** Run id as typed, trimmed. */
     public String id() {
         return head.id();

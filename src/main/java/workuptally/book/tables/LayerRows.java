@@ -87,7 +87,8 @@ public final class LayerRows {
                         row.choice("Status", Layer.Status.values()),
                         row.text("Released by"),
                         row.date("Made on"),
-                        row.date("Review by")),
+                        row.date("Review by"),
+                        ""),
                 NoteWords.read(row.text("Notes")),
                 row.place());
     }

@@ -11,7 +11,7 @@ import workuptally.tally.layers.LayerTally;
 /**
  * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, what has no phase recorded, a solid that
  * was assayed for a wanted product, and a distillate in which one was, or can be and was not looked for. Other cakes and distillates and
- * aliquots are not, nor what is lost.
+ * aliquots are not, nor what is lost or went into another run.
  */
 final class KeptLayers {
     private KeptLayers() {}
@@ -40,7 +40,7 @@ final class KeptLayers {
                 && (liquid || holdsProduct(run, layer))
                 && there
                 && !layer.aliquot()
-                && layer.entry().isPresent();
+                && layer.entry().filter(l -> !l.isTakenIntoAnotherRun()).isPresent();
     }
 
     /** A distillate that may hold product, or a solid that was assayed for one, whether a mass came of the assay or not. */

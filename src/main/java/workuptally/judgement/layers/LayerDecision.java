@@ -39,8 +39,12 @@ public record LayerDecision(
 
     /** True where it was let go, all of it, before its evidence was complete: nothing is left to keep or to measure. */
     public boolean isGoneEarly() {
-        return outcome != Outcome.EVIDENCE_COMPLETE
-                && departure.filter(Departure::whole).isPresent();
+        return outcome != Outcome.EVIDENCE_COMPLETE && isGone();
+    }
+
+    /** True where all of it has left the bench: it is no kept layer any more, whatever its evidence. */
+    public boolean isGone() {
+        return departure.filter(Departure::whole).isPresent();
     }
 
     /** What the decision says nothing about: {@code not judged: reactivity of X}; empty where all is listed. */

@@ -39,7 +39,7 @@ final class LeftEarly {
                 "conditions R1 to R8, R11, R12",
                 departure.containers().isEmpty()
                         ? Phrase.of(
-                                "Find out where it is and enter the transfer; assay a sample of it if one was kept, else its content stays open.")
+                                "Find out where it is and enter the transfer, or the step or run that took it; assay a sample of it if one was kept, else its content stays open.")
                         : Phrase.of(
                                 "Leave {} as it is and tell who is responsible for it; assay a sample of the layer if one was kept, else its content stays open.",
                                 String.join(", ", departure.containers())));

@@ -29,12 +29,15 @@ import workuptally.report.view.firstpage.NextMeasurement;
 import workuptally.report.view.firstpage.TopFigure;
 import workuptally.report.view.firstpage.UrgentAction;
 import workuptally.report.view.lines.Recovery;
+import workuptally.report.view.wording.Words;
 
 /** Page one: four figures, what to do first, what to measure next, the kept layers, what was recovered, signatures. */
 final class FirstPage {
     private static final int LABEL_CHARACTERS = 170;
     /** Which layers are complete is asked of page one: those of sixty runs have room. */
     private static final int COMPLETE_CHARACTERS = 640;
+
+    private static final int GONE_CHARACTERS = 60;
 
     private static final float AROUND_A_FIGURE = 8;
 
@@ -187,7 +190,10 @@ final class FirstPage {
         if (board.isEmpty()) {
             return;
         }
-        blocks.add(look.heading("Kept layers: whose evidence is complete"));
+        String gone = Words.listed(
+                LayerBoard.gone(review), "; ", GONE_CHARACTERS, more -> "layers of " + Words.count(more, "more run"));
+        blocks.add(look.heading(
+                "Kept layers: whose evidence is complete" + (gone.isEmpty() ? "" : " (gone: " + gone + ")")));
         List<List<TableCell>> rows = new ArrayList<>();
         for (LayerBoard line : board) {
             rows.add(List.of(

@@ -294,10 +294,13 @@ public final class LayerGraph {
     private void readStatusWords() {
         for (Layer layer : run.layers()) {
             String label = layer.label();
-            boolean saysConsumed = layer.custody()
-                    .status()
-                    .filter(s -> s == Layer.Status.CONSUMED || s == Layer.Status.USED_UP && !isAliquot(label))
-                    .isPresent();
+            // an aliquot is used up by its assay, and what another run took was not consumed in this one
+            boolean used = isAliquot(label)
+                    && layer.custody()
+                            .status()
+                            .filter(s -> s == Layer.Status.USED_UP)
+                            .isPresent();
+            boolean saysConsumed = layer.saysConsumed() && !used && !layer.isTakenIntoAnotherRun();
             if (run.steps().isEmpty()) {
                 if (saysConsumed) {
                     consumedBy.putIfAbsent(label, "its status");

@@ -528,6 +528,7 @@ final class FindingExamples {
                 "layer-review-overdue",
                 Severity.CHECK,
                 clean().table("layers", LAYERS).table("limits", TODAY));
+        add("layer-released-by-nobody", Severity.CHECK, clean().with("layers", "63.11,,,kept", "63.11,,,released"));
         add("container-overdue", Severity.CHECK, container(SOLVENTS + "10,400,900,acetone 500 g,2025-11-03"));
         add("container-due-soon", Severity.NOTE, container(SOLVENTS + "10,400,900,acetone 500 g,2025-12-09"));
         add("container-content-unknown", Severity.CHECK, container(SOLVENTS + "10,400,900,,2026-02-02"));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
@@ -100,6 +101,22 @@ class SlipsOfUnitsTest {
     @CsvSource({"44,layer-part-only HOLD", "60,layer-part-only CHECK", "92,''"})
     void aPartOfALayerIsToldAsOne(String millilitres, String codes) {
         assertEquals(codes, told(washed(millilitres).review(), FindingCode.LAYER_PART_ONLY));
+    }
+
+    /** What washed the crystals met none of the liquor that had come off them before. */
+    @Test
+    void washOfCrystalsIsNoPartOfTheLiquorBefore() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "crystallise", "From", "RM", "Material", "heptane")
+                .but("workup", "Volume", "60")
+                .but("workup", "Gives other", "C1+ML1")
+                .row("workup", "Step", "2", "Operation", "rinse", "From", "C1", "Material", "heptane")
+                .but("workup", "Volume", "10")
+                .but("workup", "Gives other", "C1+ML2")
+                .row("layers", "Layer", "ML1", "Phase", "mother liquor", "Volume", "65", "Status", "kept")
+                .row("layers", "Layer", "ML2", "Phase", "mother liquor", "Volume", "10", "Status", "kept")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crop", "Net", "19.00", "Assay", "98");
+        assertEquals("", told(book.review(), FindingCode.LAYER_PART_ONLY));
     }
 
     /** A liquor of a third of what was added holds a third of what it is said to hold; a volume no liquid of the run fills is held too. */

@@ -28,7 +28,7 @@ import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * Mother liquors of a step entered with less than half of the liquid that was added since something was last evaporated: what they hold
+ * Mother liquors of a step entered with less than half of the liquid that was added since something was last evaporated or came off as a liquor: what they hold
  * counts by their volume, and the rest stands elsewhere. Counted is only what steps added by volume; where a contact of two liquids or a
  * step without a readable operation lies between, nothing is said.
  */
@@ -117,6 +117,9 @@ public final class LiquorPartOnly implements RunRule {
                 * step.added().volumeMillilitres().entered().map(Entered::value).orElse(0.0);
         for (String source : step.from()) {
             for (Step before : givingBackwards(run, source, step)) {
+                if (tookLiquorOff(run, before, source)) {
+                    break;
+                }
                 OptionalDouble more = addedMillilitres(run, before, seen);
                 if (more.isEmpty()) {
                     return OptionalDouble.empty();
@@ -142,6 +145,15 @@ public final class LiquorPartOnly implements RunRule {
             }
         }
         return giving;
+    }
+
+    /** True where what was added came off a solid as a liquor of its own. */
+    private static boolean tookLiquorOff(Run run, Step step, String solid) {
+        return step.gives().stream()
+                .filter(label -> !label.equals(solid))
+                .flatMap(label -> run.layer(label).stream())
+                .anyMatch(l ->
+                        l.phase().filter(p -> p == Layer.Phase.MOTHER_LIQUOR).isPresent());
     }
 
     private static boolean isTakingOff(Step step) {

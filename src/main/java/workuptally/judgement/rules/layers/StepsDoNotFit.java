@@ -88,7 +88,8 @@ public final class StepsDoNotFit implements RunRule {
             case NEVER_GIVEN ->
                 Phrase.of("Add the label to the step that gave the layer; until then it counts as kept.");
             case SAID_CONSUMED ->
-                Phrase.of("Add the step that used the layer, or correct its status; until then it counts as kept.");
+                Phrase.of(
+                        "Add the step that used the layer, or correct its status; where another run took it, name run and layer there under From or Supplier lot. Until then it counts as kept.");
             case SAID_KEPT ->
                 Phrase.of("Look whether the vessel still holds the layer, then correct the status or the step.");
             case CYCLE ->

@@ -16,7 +16,7 @@ import workuptally.report.view.wording.RunNames;
 import workuptally.report.view.wording.Words;
 
 /**
- * The kept layers with one outcome, and the most that they may hold of wanted product.
+ * The layers with one outcome that are still kept, and the most that they may hold of wanted product.
  *
  * @param outcome outcome
  * @param layers number of layers
@@ -44,7 +44,7 @@ public record LayerBoard(
             int unbounded = 0;
             for (RunReview run : review.runs()) {
                 List<String> ofRun = run.decisions().stream()
-                        .filter(d -> d.outcome() == outcome)
+                        .filter(d -> d.outcome() == outcome && !d.isGone())
                         .map(LayerDecision::layer)
                         .toList();
                 if (!ofRun.isEmpty()) {
@@ -60,6 +60,21 @@ public record LayerBoard(
             }
         }
         return board;
+    }
+
+    /** The layers of each run that have left the bench and are kept no more, as {@link #labels}. */
+    public static List<String> gone(Review review) {
+        Map<String, List<String>> labels = new LinkedHashMap<>();
+        for (RunReview run : review.runs()) {
+            List<String> ofRun = run.decisions().stream()
+                    .filter(LayerDecision::isGone)
+                    .map(LayerDecision::layer)
+                    .toList();
+            if (!ofRun.isEmpty()) {
+                labels.put(run.id(), ofRun);
+            }
+        }
+        return inWords(labels);
     }
 
     /** The layers of each run. */

@@ -51,9 +51,7 @@ final class ShortRemedies {
             Map.entry(FindingCode.LAYER_PH_DIFFERS, "Measure the pH again; correct Layers or Workup: %s"),
             Map.entry(FindingCode.FUNNEL_OVERFULL, "Use more loads or a larger funnel: %s"),
             Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
-            Map.entry(
-                    FindingCode.LAYER_LEFT_EARLY,
-                    "Left before its evidence: leave its container as it is, look for a sample: %s"),
+            Map.entry(FindingCode.LAYER_LEFT_EARLY, "Left early: leave it as it is, or name the run that took it: %s"),
             Map.entry(FindingCode.COMPOSITION_CONTRADICTED, "Correct the composition, it leaves out what went in: %s"),
             Map.entry(FindingCode.NOTE_AGAINST_FIGURE, "A note speaks against the figure: settle which one holds: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));

@@ -77,13 +77,17 @@ public record TopFigure(String label, String value, String detail) {
     private static TopFigure complete(Review review) {
         List<LayerDecision> decisions =
                 review.runs().stream().flatMap(r -> r.decisions().stream()).toList();
-        long complete = decisions.stream()
+        List<LayerDecision> kept = decisions.stream().filter(d -> !d.isGone()).toList();
+        long complete = kept.stream()
                 .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
                 .count();
+        int gone = decisions.size() - kept.size();
         return new TopFigure(
                 "Evidence complete",
-                decisions.isEmpty() ? NONE : Words.count(complete, "layer"),
-                decisions.isEmpty() ? "no kept layer" : "of " + decisions.size() + " kept; a person decides");
+                kept.isEmpty() ? NONE : Words.count(complete, "layer"),
+                (kept.isEmpty() ? "no kept layer" : "of " + kept.size() + " kept")
+                        + (gone == 0 ? "" : ", " + gone + " gone")
+                        + (kept.isEmpty() ? "" : "; a person decides"));
     }
 
     private static TopFigure recovered(Review review, ReadableNumbers numbers) {
@@ -98,7 +102,7 @@ public record TopFigure(String label, String value, String detail) {
         CarriedOn carriedOn =
                 CarriedOn.of(review.runs().stream().map(RunReview::tally).toList());
         for (Recovery run : Recovery.of(review)) {
-            kept += run.keptGrams();
+            kept += Math.max(0, run.keptGrams() - carriedOn.inLiquorsGrams(run.run()));
             all += run.theoryGrams();
             notAssayed += run.notAssayed();
             if (run.aboveTheory()) {

@@ -95,6 +95,27 @@ class TopFigureTest {
         assertFalse(recovered.detail().contains("carried on"), recovered.detail());
     }
 
+    /** Released by somebody, or all of it transferred under whatever status: neither is kept. */
+    @ParameterizedTest
+    @CsvSource({
+        "kept,'',of 2 kept; a person decides",
+        "released,'','of 1 kept, 1 gone; a person decides'",
+        "kept,50.00,'of 1 kept, 1 gone; a person decides'",
+        "kept,20.00,of 2 kept; a person decides",
+    })
+    void layerThatHasGoneIsNotKept(String status, String transferredGrams, String detail) {
+        SmallBook book = campaign("", "")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.00", "Status", status)
+                .but("layers", "Released by", "N1")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Net", "50.00", "Status", "kept");
+        if (!transferredGrams.isEmpty()) {
+            book.row("containers", "Container", "W1", "Waste stream", "aqueous, neutral", "Capacity", "10")
+                    .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W1", "Status", "done")
+                    .but("transfers", "Amount", transferredGrams);
+        }
+        assertEquals(detail, TopFigure.of(book.review(), NUMBERS).get(1).detail());
+    }
+
     @Test
     void shareIsTheOneThatStandsBesideTheYields() {
         Review review = campaign("X1 CR1", "X2 CR1").review();
