@@ -42,12 +42,14 @@ final class RegistryNumbers {
         byName.computeIfAbsent(name, n -> substance(substances.material(n)).flatMap(Substance::registryNumber));
     }
 
+    /** One row that says that it is something else takes the number from the name, for every run. */
     private void add(Product product) {
-        byName.computeIfAbsent(
-                product.name(),
-                name -> substance(substances.material(name))
-                        .filter(substance -> agrees(substance, product.formula()))
-                        .flatMap(Substance::registryNumber));
+        add(product.name());
+        if (substance(substances.material(product.name()))
+                .filter(substance -> agrees(substance, product.formula()))
+                .isEmpty()) {
+            byName.put(product.name(), Optional.empty());
+        }
     }
 
     private static Optional<Substance> substance(Material material) {

@@ -25,6 +25,7 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
+import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.tables.Cited;
@@ -36,6 +37,7 @@ import workuptally.tally.balance.Experience;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.SuspectAccount;
+import workuptally.tally.suspects.TareRegister;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
@@ -83,15 +85,17 @@ public final class ReviewBuilder {
         List<Finding> before = subjects.named(first);
         List<ContainerReview> containers = new ContainerReviewing(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
+        Map<String, List<Finding>> beforeByRun = byRun(before);
         List<List<LayerDecision>> decided = decided(
                 tallies,
                 new LayerDeciding(
                         book, containers, materialsByRun, () -> substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE)),
-                byRun(before));
+                beforeByRun);
         List<Finding> held = new ArrayList<>(before);
         for (int i = 0; i < tallies.size(); i++) {
+            Run run = tallies.get(i).run();
             held.addAll(HeldLayers.of(tallies.get(i), decided.get(i), book.limits(), substances.apart(), experience));
-            held.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), held));
+            held.addAll(SuspectEntries.of(run, suspected.get(i), beforeByRun.getOrDefault(run.id(), List.of())));
         }
         held.addAll(SuspectEntries.of(containers, held));
         List<Finding> all = new ArrayList<>(SuspectEntries.withoutToldBySuspects(held));
@@ -157,11 +161,12 @@ public final class ReviewBuilder {
     }
 
     private static List<Finding> ofRuns(Book book, List<RunTally> tallies, Substances substances) {
+        TareRegister vessels = new TareRegister(book.vesselTares());
         List<OfRun<List<Finding>>> judged = tallies.parallelStream()
                 .map(tally -> {
                     Substances own = substances.apart();
                     List<Finding> findings = new ArrayList<>();
-                    for (RunRule rule : Rules.ofRun(own)) {
+                    for (RunRule rule : Rules.ofRun(own, vessels)) {
                         findings.addAll(rule.judge(tally, book));
                     }
                     return new OfRun<>(findings, own.used());

@@ -102,20 +102,25 @@ import workuptally.judgement.rules.series.CopiedData;
 import workuptally.judgement.rules.series.RecordCorrected;
 import workuptally.judgement.rules.series.SeriesOutOfControl;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.suspects.TareRegister;
 
 /** Every rule, in the order in which findings of one severity are listed. Adding a rule touches the rule, its test, its page and this list. */
 public final class Rules {
     private Rules() {}
 
-    /** Rules about one run. */
-    public static List<RunRule> ofRun(Substances substances) {
+    /**
+     * Rules about one run.
+     *
+     * @param vessels the register of vessels of its book
+     */
+    public static List<RunRule> ofRun(Substances substances, TareRegister vessels) {
         return List.of(
                 new MolarMassMismatch(substances),
                 new FormulaDoubtful(),
                 new FormContradictsName(substances.reference()),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
-                new TareFaults(substances),
+                new TareFaults(substances, vessels),
                 new NetAgainstWeighing(substances),
                 new LayersSwapped(),
                 new LayerNotRecorded(),

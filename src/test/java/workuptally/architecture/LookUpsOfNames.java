@@ -44,8 +44,7 @@ final class LookUpsOfNames {
             "NamedEntries",
             "OpenLayers",
             "RegulatoryFactChoice",
-            "Slips",
-            "TareFaults");
+            "Slips");
 
     @ArchTest
     static void namesOfARunAreComparedInOnePlace(JavaClasses program) {

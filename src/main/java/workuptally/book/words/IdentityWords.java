@@ -74,10 +74,15 @@ public final class IdentityWords {
             "(?iu)(?<![\\p{L}\\d])"
                     + "(?:traces? of|Spuren von|residual|[0-4]?\\d(?:[.,]\\d+)? ?%(?: of)?) \\p{L}+(?: \\p{L}+)?(?![\\p{L}\\d])");
 
-    /** A word that could say something: names and codes have capitals or digits. */
-    private static final Pattern PLAIN_WORD = Pattern.compile("\\p{Ll}[\\p{Ll}'-]{2,}");
+    /** A word that could say something; abbreviations and initials have few letters, codes have digits. */
+    private static final Pattern WORD = Pattern.compile("\\p{Ll}{3,}|\\p{Lu}\\p{Ll}{3,}|\\p{Lu}{5,}");
 
     private static final Pattern FIRST_WORD = Pattern.compile("\\p{Lu}\\p{Ll}{2,}");
+
+    /** A person, by a title, as who did it, or by an author's year. */
+    private static final Pattern PERSON = Pattern.compile(
+            "(?<![\\p{L}\\d])(?:(?:by|par|durch|[Ll]it\\.?:?|[Rr]ef\\.?:?|Dr\\.?|Prof\\.?|Herr|Frau|Mr\\.?|Mrs\\.?|Ms\\.?"
+                    + "|\\p{Lu}\\.) ?\\p{Lu}\\p{Ll}+(?![\\p{L}\\d])|\\p{Lu}\\p{Ll}+,? (?:et al\\.?,? ?)?(?:\\(?(?:19|20)\\d\\d|et al))");
 
     private IdentityWords() {}
 
@@ -177,12 +182,20 @@ public final class IdentityWords {
         return Double.parseDouble(text.replace(',', '.'));
     }
 
+    /** The first word of no list that could say that it is something else, whether it has a capital or stands behind a hyphen. */
     private static Optional<String> unknownWord(String text) {
-        return Stream.of(WORDS.matcher(text).replaceAll(" ").split("[\\s,;:=+&/]+"))
+        String unnamed = PERSON.matcher(text).replaceAll(" ");
+        return Stream.of(WORDS.matcher(unnamed).replaceAll(" ").split("[\\s,;:=+&/]+"))
                 .map(word -> word.replaceAll("^[^\\p{L}\\d]+|[^\\p{L}\\d]+$", ""))
-                .filter(word -> PLAIN_WORD.matcher(word).matches()
+                .filter(word -> saysSomething(word)
                         || text.strip().startsWith(word)
                                 && FIRST_WORD.matcher(word).matches())
                 .findFirst();
+    }
+
+    private static boolean saysSomething(String word) {
+        return word.chars().allMatch(c -> Character.isLetter(c) || c == '-' || c == '\'')
+                && Stream.of(word.split("[-']"))
+                        .anyMatch(part -> WORD.matcher(part).matches());
     }
 }

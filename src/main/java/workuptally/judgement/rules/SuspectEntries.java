@@ -41,12 +41,12 @@ public final class SuspectEntries {
     /**
      * The findings of a run.
      *
-     * @param told findings of the book so far: where one says the same of the same entries, it is not said again
+     * @param told findings of the run so far: where one says the same of the same entries, it is not said again
      */
     public static List<Finding> of(Run run, RunSuspects suspects, List<Finding> told) {
         FindingList findings = new FindingList(run.id());
         for (Suspect suspect : suspects.list()) {
-            if (told.stream().noneMatch(f -> f.run().equals(run.id()) && isToldBy(f, suspect))) {
+            if (told.stream().noneMatch(f -> isToldBy(f, suspect))) {
                 add(findings, suspect);
             }
         }
@@ -71,12 +71,13 @@ public final class SuspectEntries {
      */
     public static List<Finding> of(List<ContainerReview> containers, List<Finding> told) {
         FindingList findings = new FindingList("");
+        Set<Place> named = told.stream()
+                .filter(f -> f.code() == FindingCode.ENTRY_SUSPECT)
+                .map(Finding::place)
+                .collect(Collectors.toSet());
         for (ContainerReview container : containers) {
             for (Suspect suspect : container.suspects().list()) {
-                boolean isTold = told.stream()
-                        .anyMatch(f -> f.code() == FindingCode.ENTRY_SUSPECT
-                                && f.place().equals(suspect.place()));
-                if (!isTold) {
+                if (!named.contains(suspect.place())) {
                     add(findings, suspect);
                 }
             }

@@ -163,10 +163,10 @@ public final class ProductWhereabouts implements Whereabouts {
                         0,
                         Math.min(most, c.upperBoundGrams().orElse(most)),
                         c.evidence(),
-                        WhereToLook.isLost(layer)
+                        layer.isLost()
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        WhereToLook.isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
+                        layer.isLost() ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
     }
 
     private Optional<Candidate> cake(LayerTally layer, Product product) {

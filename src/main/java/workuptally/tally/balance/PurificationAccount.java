@@ -19,7 +19,8 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * The balances of the purifications of a run: one for each product of lots that other lots were made from. Lots and portions that come of
- * the same lots, a pool of liquors among them, are of one balance. Of what was purified without an assay the whole mass stands in it, as an
+ * the same lots, a pool of liquors among them, are of one balance; what was made from one of these lots and purified again is neither put in
+ * nor found but for what is left of it. Of what was purified without an assay the whole mass stands in it, as an
  * upper bound. A step may say how much of a lot it took: its mass, without a material.
  */
 public final class PurificationAccount {
@@ -83,11 +84,13 @@ public final class PurificationAccount {
     }
 
     private Optional<Purification> balance(Set<String> sources, String product) {
+        Set<String> first = new LinkedHashSet<>(sources);
+        first.removeIf(label -> comesOfAny(label, sources));
         List<LotTally> before = lots.stream()
-                .filter(l -> sources.contains(l.lot().label()) && l.isOf(product))
+                .filter(l -> first.contains(l.lot().label()) && l.isOf(product))
                 .toList();
         boolean known = before.stream().allMatch(l -> l.atMostGrams().isPresent())
-                && before.stream().map(l -> l.lot().label()).distinct().count() == sources.size();
+                && before.stream().map(l -> l.lot().label()).distinct().count() == first.size();
         Optional<MeasuredValue> in = before.stream()
                 .flatMap(l -> l.atMostGrams().map(most -> most.times(taken(l))).stream())
                 .reduce(MeasuredValue::plus);
@@ -95,15 +98,19 @@ public final class PurificationAccount {
             return Optional.empty();
         }
         Found found = new Found();
-        lots.stream()
-                .filter(lot -> comesOf(lot.lot().label(), sources) && lot.isOf(product))
-                .forEach(found::lot);
+        for (LotTally lot : lots) {
+            String label = lot.lot().label();
+            double left = sources.contains(label) ? 1 - taken(lot) : 1;
+            if (comesOfAny(label, sources) && lot.isOf(product) && left > 0) {
+                found.lot(lot, left);
+            }
+        }
         if (found.masses.isEmpty()) {
             return Optional.empty();
         }
-        portions().filter(l -> comesOf(l.label(), sources)).forEach(layer -> portion(found, layer, product));
+        portions().filter(l -> comesOfAny(l.label(), sources)).forEach(layer -> portion(found, layer, product));
         return Optional.of(new Purification(
-                sources,
+                first,
                 found.made,
                 product,
                 in.get(),
@@ -129,7 +136,7 @@ public final class PurificationAccount {
         } else if (most.isPresent()
                 && content.filter(Content::isBoundedByConservation).isEmpty()) {
             found.boundedGrams += most.getAsDouble();
-        } else if (!isSolventTakenOff(layer, product)) {
+        } else if (content.isPresent() || !isSolventTakenOff(layer)) {
             found.unknown(layer.label(), layer.massGrams());
         }
     }
@@ -144,15 +151,17 @@ public final class PurificationAccount {
         double boundedGrams;
         double unknownAtMostGrams;
 
-        void lot(LotTally lot) {
+        /** A lot, or the part of it that was not purified further, 0 to 1. */
+        void lot(LotTally lot, double left) {
             if (lot.pureGrams().isEmpty()) {
-                unknown(lot.lot().label(), lot.netGrams().map(net -> net.times(lot.gramsPerGram())));
+                unknown(lot.lot().label(), lot.netGrams().map(net -> net.times(lot.gramsPerGram() * left)));
                 return;
             }
-            masses.add(lot.pureGrams().get());
+            MeasuredValue pure = lot.pureGrams().get().times(left);
+            masses.add(pure);
             made.add(lot.lot().label());
             if (lot.basis() == YieldBasis.ASSAY) {
-                assayed.add(lot.pureGrams().get());
+                assayed.add(pure);
             }
         }
 
@@ -163,31 +172,39 @@ public final class PurificationAccount {
         }
     }
 
-    /** A distillate of an evaporation, in which a product without a boiling point is not looked for. */
-    private boolean isSolventTakenOff(LayerTally layer, String product) {
+    /** A distillate of an evaporation; one that a volatile product goes over with has a content of it, if only an unknown one. */
+    private boolean isSolventTakenOff(LayerTally layer) {
         boolean evaporated = graph.givenBy(layer.label())
                 .flatMap(Step::operation)
                 .filter(o -> o == Step.Operation.CONCENTRATE || o == Step.Operation.STRIP)
                 .isPresent();
         return evaporated
-                && layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent()
-                && run.product(product)
-                        .filter(p -> p.boilingPointCelsius().entered().isPresent())
-                        .isEmpty();
+                && layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
     }
 
-    /** Part of a lot that steps took of it, where they say how much; else all of it. */
+    /** Part of a lot that was purified, 0 to 1: where each step that takes of it says how much, these together; else all of it. */
     private double taken(LotTally lot) {
-        double grams = run.steps().stream()
-                .filter(s -> s.from().contains(lot.lot().label()) && s.isOfPartOf(run))
-                .mapToDouble(s -> s.added().massGrams().entered().orElseThrow().value())
-                .sum();
-        return grams > 0 && lot.netGrams().isPresent()
-                ? Math.min(1, grams / lot.netGrams().get().value())
+        String label = lot.lot().label();
+        List<Step> taking = graph.takenBy(label);
+        boolean told = !taking.isEmpty()
+                && taking.stream().allMatch(step -> step.isOfPartOf(run))
+                && graph.children(label).stream()
+                        .allMatch(made -> graph.givenBy(made).isPresent());
+        return told && lot.netGrams().isPresent()
+                ? Math.min(
+                        1,
+                        taking.stream()
+                                        .mapToDouble(step -> step.added()
+                                                .massGrams()
+                                                .entered()
+                                                .orElseThrow()
+                                                .value())
+                                        .sum()
+                                / lot.netGrams().get().value())
                 : 1;
     }
 
-    private boolean comesOf(String label, Set<String> sources) {
-        return !sources.contains(label) && graph.nearestLots(label).stream().anyMatch(sources::contains);
+    private boolean comesOfAny(String label, Set<String> sources) {
+        return graph.nearestLots(label).stream().anyMatch(sources::contains);
     }
 }

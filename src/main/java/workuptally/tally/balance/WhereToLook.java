@@ -58,19 +58,12 @@ final class WhereToLook {
     /** Labels of the liquids that the workup left and that can be assayed. */
     private List<String> liquids() {
         return layers.stream()
-                .filter(l -> l.terminal() && l.endsWorkup() && l.entry().isPresent() && !isLost(l))
+                .filter(l -> l.terminal() && l.endsWorkup() && l.entry().isPresent() && !l.isLost())
                 .filter(l -> l.phase()
                         .filter(p -> p == Layer.Phase.SOLID || p == Layer.Phase.DISTILLATE)
                         .isEmpty())
                 .map(LayerTally::label)
                 .toList();
-    }
-
-    static boolean isLost(LayerTally layer) {
-        return layer.entry()
-                .flatMap(l -> l.custody().status())
-                .filter(s -> s == Layer.Status.LOST)
-                .isPresent();
     }
 
     /** Water layers of the washes that take a base or an acid out of an organic layer. */

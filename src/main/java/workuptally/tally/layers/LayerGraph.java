@@ -87,6 +87,13 @@ public final class LayerGraph {
         return aliquots.contains(label);
     }
 
+    /** The steps that hand a portion on under another label, all of it or a part, in order. */
+    public List<Step> takenBy(String label) {
+        return run.orderedSteps().stream()
+                .filter(step -> step.from().contains(label) && consumes(step, label))
+                .toList();
+    }
+
     /** Labels that a portion was made from, in order of the steps. */
     public Set<String> parents(String label) {
         return Collections.unmodifiableSet(new LinkedHashSet<>(parents.getOrDefault(label, Set.of())));
@@ -208,7 +215,9 @@ public final class LayerGraph {
             for (String source : step.from()) {
                 if (consumes(step, source)) {
                     consumedBy.put(source, "step " + step.number());
-                    taken.put(source, step);
+                    if (!isLot(source) || !step.isOfPartOf(run)) {
+                        taken.put(source, step); // of a lot taken in part the rest is still there
+                    }
                 }
             }
         }
@@ -244,24 +253,14 @@ public final class LayerGraph {
         Operation operation = step.operation().orElse(Operation.COMBINE);
         return switch (operation) {
             case SAMPLE -> false;
-            case RINSE -> !isLot(source) && !isCake(source);
-            case STRIP, DISTIL -> !gives.stream().allMatch(this::isDistillate);
+            case RINSE -> !isLot(source) && !isPhase(source, Layer.Phase.SOLID);
+            case STRIP, DISTIL -> !gives.stream().allMatch(given -> isPhase(given, Layer.Phase.DISTILLATE));
             default -> true;
         };
     }
 
-    private boolean isCake(String label) {
-        return run.layer(label)
-                .flatMap(Layer::phase)
-                .filter(p -> p == Layer.Phase.SOLID)
-                .isPresent();
-    }
-
-    private boolean isDistillate(String label) {
-        return run.layer(label)
-                .flatMap(Layer::phase)
-                .filter(p -> p == Layer.Phase.DISTILLATE)
-                .isPresent();
+    private boolean isPhase(String label, Layer.Phase phase) {
+        return run.layer(label).flatMap(Layer::phase).equals(Optional.of(phase));
     }
 
     private void readLots() {

@@ -11,11 +11,12 @@ import java.util.stream.DoubleStream;
 import workuptally.model.Field.Entered;
 import workuptally.model.VesselTare;
 
-/** Clean dry tares by vessel, the latest last; undated ones first. */
-final class TareRegister {
+/** Clean dry tares by vessel, whatever its capitals; the latest last, undated ones first. */
+public final class TareRegister {
     private final Map<String, List<Entered>> byVessel = new LinkedHashMap<>();
 
-    TareRegister(List<VesselTare> tares) {
+    /** Of the vessels of a book. */
+    public TareRegister(List<VesselTare> tares) {
         tares.stream()
                 .sorted(Comparator.comparing(v -> v.date().orElse(java.time.LocalDate.MIN)))
                 .forEach(v -> v.tareGrams()
@@ -29,7 +30,7 @@ final class TareRegister {
     }
 
     /** Tares of a vessel, the latest last; empty for none. */
-    List<Entered> of(String vessel) {
+    public List<Entered> of(String vessel) {
         return vessel.isBlank() ? List.of() : byVessel.getOrDefault(key(vessel), List.of());
     }
 

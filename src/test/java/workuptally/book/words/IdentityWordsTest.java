@@ -72,7 +72,14 @@ class IdentityWordsTest {
                 "RMN 1H",
                 "[α]D −12.3 (c 1.0, CHCl3)",
                 "1H NMR (DMSO-d6); rotamers",
-                "mixed melting point with authentic material"
+                "mixed melting point with authentic material",
+                "1H NMR by Weber",
+                "NMR, Dr. Weber",
+                "NMR (K. Weber), Messung im Labor",
+                "NMR vs Miller et al. 1998",
+                "NMR: Boc-Phe-OMe",
+                "1H NMR (DMSO), JEOL, KLW",
+                "NMR, Bruker, 12 March"
             })
     void evidenceIsTakenForSuch(String typed) {
         assertEquals(new IdentityWords.Read(Meaning.EVIDENCE, ""), read(typed, "Methyl benzoate"), typed);
@@ -130,7 +137,22 @@ class IdentityWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"smell", "colour", "Looks nice", "KL", "1H NMR: dimer", "1H NMR of the anhydride", "ok"})
+    @ValueSource(
+            strings = {
+                "smell",
+                "colour",
+                "Looks nice",
+                "KL",
+                "1H NMR: dimer",
+                "1H NMR of the anhydride",
+                "ok",
+                "NMR: Dimer",
+                "NMR: Ester und Anhydrid",
+                "1H NMR ARTEFACT",
+                "NMR: N-oxide",
+                "NMR Boc-Amin",
+                "NMR Dr. Weber: Dimer"
+            })
     void whatIsNotUnderstoodIsNoEvidence(String typed) {
         assertEquals(Meaning.UNKNOWN, read(typed, "").meaning(), typed);
     }

@@ -20,6 +20,7 @@ import workuptally.model.FindingCode;
 import workuptally.reference.Reference;
 import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.suspects.TareRegister;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
 @Tag("slow")
@@ -34,7 +35,7 @@ class FindingExamplesTest {
     static Set<String> codesOfRules() {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
-        Rules.ofRun(substances).forEach(rule -> words(codes, rule.codes()));
+        Rules.ofRun(substances, new TareRegister(List.of())).forEach(rule -> words(codes, rule.codes()));
         Rules.ofBook(substances).forEach(rule -> words(codes, rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> words(codes, rule.codes()));
         words(codes, HeldLayers.codes());

@@ -1,13 +1,17 @@
 package workuptally.tally.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.report.view.wording.Wording;
 
@@ -241,5 +245,77 @@ class PurificationAccountTest {
                 .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40", "Status", "kept");
         assertTrue(
                 open(taken).get(0).endsWith("(45 %) has no place"), open(taken).get(0));
+    }
+
+    /** By its boiling point: what boils at 380 °C did not go over with the solvent, what boils at 130 °C may have. */
+    @ParameterizedTest
+    @CsvSource({"380, (45 %) has no place", "130, '(45 %) may be in D1, which nobody assayed'"})
+    void solventTakenOffHoldsAVolatileProductOnly(String boils, String said) {
+        SmallBook taken = purified("10.00", "10")
+                .but("products", "Boiling point", boils)
+                .but("workup", "Gives other", "F1+ML1")
+                .row("workup", "Step", "3", "Operation", "concentrate", "From", "F1", "Gives other", "P1+D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40", "Status", "kept");
+        assertTrue(open(taken).get(0).endsWith(said), open(taken).get(0));
+    }
+
+    /** 19.00 g: P1 15.92 g of them, which gave P2, 14.00 g × 0.995 = 13.93 g; both liquors in one, 90 g × 55 mg/g = 4.95 g. */
+    private static SmallBook twice(String massTakenOfP1) {
+        return purified("16.00", "1")
+                .row("workup", "Step", "3", "Operation", "chromatograph", "From", "P1", "Mass", massTakenOfP1)
+                .but("workup", "Gives other", "P2+ML2")
+                .row("workup", "Step", "4", "Operation", "combine", "From", "ML1+ML2", "Gives other", "ML3")
+                .row("isolated", "Lot", "P2", "Product", "P", "Stage", "purified", "From", "P1", "Net", "14.00")
+                .but("isolated", "Assay", "99.5")
+                .but("isolated", "Relative standard uncertainty", "1")
+                .row("layers", "Layer", "ML3", "Phase", "mother liquor", "Net", "90", "Status", "kept")
+                .row("assays", "Sample", "ML3", "Substance", "P", "Method", "HPLC", "Result", "55", "Unit", "mg/g")
+                .but("assays", "Relative standard uncertainty", "2");
+    }
+
+    @Test
+    void whatWasPurifiedAgainIsPutInOnce() {
+        Purification pooled = balance(twice(""));
+        assertEquals(Set.of("C1"), pooled.sources());
+        assertEquals(19.00, pooled.inGrams().value(), 1e-9);
+        assertEquals(18.88, pooled.foundGrams().value(), 1e-9);
+        assertEquals(List.of(), open(twice("")));
+    }
+
+    /** Of 16.00 g of P1 the column took 15.00 g: the rest, 1.00 g × 0.995, is where it was. */
+    @Test
+    void whatIsLeftOfALotPurifiedAgainIsFound() {
+        assertEquals(18.88 + 0.995, balance(twice("15.00")).foundGrams().value(), 1e-9);
+    }
+
+    private static List<FindingCode> codes(SmallBook book) {
+        return book.review().findings().stream().map(Finding::code).toList();
+    }
+
+    /** Of 20.00 g a column took 10.00 g; what a second step took is as it says, without a mass all of the rest: 19.00 or 17.10 g of product. */
+    @ParameterizedTest
+    @CsvSource({"10.00, 19.00", "8.00, 17.10", "'', 19.00"})
+    void aLotPurifiedInTwoPartsIsPutInWithBoth(String second, double inGrams) {
+        SmallBook parts = purified("8.00", "20")
+                .but("workup", "Operation", "chromatograph")
+                .but("workup", "Material", "")
+                .but("workup", "Volume", "")
+                .but("workup", "Mass", "10.00")
+                .row("workup", "Step", "3", "Operation", "chromatograph", "From", "C1", "Mass", second)
+                .but("workup", "Gives other", "P2")
+                .row("isolated", "Lot", "P2", "Product", "P", "Stage", "purified", "From", "C1", "Net", "7.80")
+                .but("isolated", "Assay", "99.5")
+                .but("isolated", "Relative standard uncertainty", "1");
+        assertEquals(inGrams, balance(parts).inGrams().value(), 1e-9);
+        assertFalse(codes(parts).contains(FindingCode.LAYER_TAKEN_AFTER_CONSUMED));
+        assertFalse(codes(parts).contains(FindingCode.PURIFIED_EXCEEDS_SOURCE));
+    }
+
+    @Test
+    void aLotTakenWholeIsNotTakenAgain() {
+        SmallBook again = purified("8.00", "20")
+                .row("workup", "Step", "3", "Operation", "chromatograph", "From", "C1", "Mass", "10.00")
+                .but("workup", "Gives other", "X1");
+        assertTrue(codes(again).contains(FindingCode.LAYER_TAKEN_AFTER_CONSUMED));
     }
 }

@@ -1,7 +1,6 @@
 package workuptally.judgement.rules.balance;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,11 +19,11 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
-import workuptally.model.VesselTare;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.suspects.TareRegister;
 
 /**
  * A missing tare, a tare that the register of vessels contradicts, and a gross that is another vessel's tare. A register tare is offered as
@@ -35,10 +34,12 @@ public final class TareFaults implements RunRule {
     private static final int FINE_DECIMALS = 3;
 
     private final Substances substances;
+    private final TareRegister vessels;
 
-    /** With the reference data in force. */
-    public TareFaults(Substances substances) {
+    /** With the reference data in force and the register of vessels of the book. */
+    public TareFaults(Substances substances, TareRegister vessels) {
         this.substances = substances;
+        this.vessels = vessels;
     }
 
     @Override
@@ -51,9 +52,9 @@ public final class TareFaults implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         for (Weighing weighing : weighings(tally)) {
             if (weighing.gross().entered().isPresent() && weighing.tare().isBlank()) {
-                missing(findings, tally, book, weighing);
+                missing(findings, tally, weighing);
             }
-            weighing.tare().entered().ifPresent(tare -> register(findings, book, weighing, tare));
+            weighing.tare().entered().ifPresent(tare -> register(findings, weighing, tare));
             grossIsTare(findings, tally, weighing);
         }
         return findings.list();
@@ -88,8 +89,8 @@ public final class TareFaults implements RunRule {
         return weighings;
     }
 
-    private static void missing(FindingList findings, RunTally tally, Book book, Weighing weighing) {
-        List<Entered> known = register(book, weighing.vessel());
+    private void missing(FindingList findings, RunTally tally, Weighing weighing) {
+        List<Entered> known = vessels.of(weighing.vessel());
         double gross = weighing.gross().entered().orElseThrow().value();
         findings.add(
                 FindingCode.TARE_MISSING,
@@ -143,19 +144,8 @@ public final class TareFaults implements RunRule {
                 .orElse(Phrase.NONE);
     }
 
-    /** Tares of a vessel, the latest last; undated ones first. */
-    private static List<Entered> register(Book book, String vessel) {
-        return book.vesselTares().stream()
-                .filter(v -> !vessel.isBlank() && v.vessel().equalsIgnoreCase(vessel))
-                .filter(v -> v.tareGrams().entered().isPresent())
-                .sorted(Comparator.comparing(v -> v.date().orElse(java.time.LocalDate.MIN)))
-                .map(VesselTare::tareGrams)
-                .map(t -> t.entered().orElseThrow())
-                .toList();
-    }
-
-    private void register(FindingList findings, Book book, Weighing weighing, Entered tare) {
-        List<Entered> known = register(book, weighing.vessel());
+    private void register(FindingList findings, Weighing weighing, Entered tare) {
+        List<Entered> known = vessels.of(weighing.vessel());
         double nearest = known.stream()
                 .mapToDouble(k -> Math.abs(k.value() - tare.value()))
                 .min()
