@@ -88,7 +88,7 @@ public final class LayerRows {
                         row.text("Released by"),
                         row.date("Made on"),
                         row.date("Review by")),
-                NoteWords.read(row.text("Notes")),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.LAYER),
                 row.place());
     }
 }
