@@ -17,6 +17,11 @@ public record Notes(String text, Set<Said> says) {
         says = Set.copyOf(says);
     }
 
+    /** True where nothing in them was understood that counts, and there is something to read. */
+    public boolean unread() {
+        return !text.isBlank() && says.stream().allMatch(said -> said == Said.PERCENT);
+    }
+
     /** True where they say it. */
     public boolean say(Said said) {
         return says.contains(said);
@@ -32,8 +37,18 @@ public record Notes(String text, Set<Said> says) {
         DILUTED,
         /** A measurement that failed, or is not of the sample as it stands in its vessel. */
         DOUBTED,
-        /** Some of it was spilled, lost or poured away. */
+        /** It is no single liquid: crystals, a second phase, an emulsion, of which a sample shows a part. */
+        NOT_UNIFORM,
+        /** Some of it was spilled or lost, or only a part is here. */
         SPILLED,
+        /** Some of it was thrown away. */
+        DISCARDED,
+        /** Labels, vessels or layers may have been taken for each other. */
+        MIXED_UP,
+        /** Something else was weighed with it. */
+        NOT_ALONE,
+        /** How it came about, its colour, words that change nothing. */
+        NOTHING,
         /** It was weighed wet. */
         NOT_DRY
     }

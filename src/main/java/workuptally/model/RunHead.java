@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param series name of the repeated preparation; empty if none
  * @param status planned, in workup, isolated or failed
  * @param conversionPercent conversion as typed, %
- * @param notes free text
+ * @param notes notes, with what they say that counts
  * @param row its row
  */
 public record RunHead(
@@ -26,7 +26,7 @@ public record RunHead(
         String series,
         Run.Status status,
         Field conversionPercent,
-        String notes,
+        Notes notes,
         RowPlace row) {
     /** The same with another status. */
     public RunHead withStatus(Run.Status found) {

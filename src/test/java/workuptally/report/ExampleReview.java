@@ -135,7 +135,7 @@ public final class ExampleReview {
                         "",
                         Run.Status.ISOLATED,
                         Field.NoNumber.BLANK,
-                        "",
+                        Notes.NONE,
                         row),
                 List.of(product),
                 List.of(),

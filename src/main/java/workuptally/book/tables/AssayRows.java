@@ -58,7 +58,7 @@ public final class AssayRows {
                 row.number("Replicates"),
                 row.number("Aliquot"),
                 row.number("Residue"),
-                NoteWords.read(row.text("Notes")),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.ASSAY),
                 row.place());
     }
 

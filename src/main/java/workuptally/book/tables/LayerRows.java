@@ -89,7 +89,7 @@ public final class LayerRows {
                         row.date("Made on"),
                         row.date("Review by"),
                         ""),
-                NoteWords.read(row.text("Notes")),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.LAYER),
                 row.place());
     }
 }

@@ -151,7 +151,7 @@ public final class LotRows {
                 row.number("Relative standard uncertainty"),
                 identity(row, run),
                 row.number("Stated yield"),
-                NoteWords.read(row.text("Notes")),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.LOT),
                 row.place());
     }
 

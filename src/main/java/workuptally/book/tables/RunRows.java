@@ -1,6 +1,7 @@
 package workuptally.book.tables;
 
 import java.util.Optional;
+import workuptally.book.words.NoteWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TotalRow;
 import workuptally.book.words.TypedText;
@@ -43,7 +44,7 @@ public final class RunRows {
                 runs.series(row.text("Series")),
                 status.orElse(Run.Status.PLANNED),
                 row.number("Conversion"),
-                row.text("Notes"),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.RUN),
                 row.place());
         boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
         RunAssembly.StatusEntry entry = blank ? RunAssembly.StatusEntry.BLANK : RunAssembly.StatusEntry.UNREAD;

@@ -81,7 +81,7 @@ public final class StepRows {
                         given(row, run, "Gives organic"),
                         given(row, run, "Gives aqueous"),
                         given(row, run, "Gives other")),
-                NoteWords.read(row.text("Notes")),
+                NoteWords.read(row.text("Notes"), NoteWords.Of.STEP),
                 row.place());
     }
 

@@ -112,7 +112,8 @@ public final class LayerDeciding {
                     layer.endsWorkup() ? openBalance(run) : Phrase.NONE,
                     ContentSmall.atMost(evidence),
                     Departure.of(layer, transfers, toleranceOfAmounts),
-                    NotJudged.in(layer.label(), run.run(), materials)));
+                    NotJudged.in(layer.label(), run.run(), materials),
+                    UnreadNotes.of(layer.label(), run.run())));
         }
         return decisions;
     }
@@ -135,12 +136,13 @@ public final class LayerDeciding {
             Phrase openBalance,
             Optional<AtMost> atMost,
             Optional<Departure> departure,
-            List<String> notJudged) {
+            List<String> notJudged,
+            List<String> unreadNotes) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
             return new LayerDecision(
-                    layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost, departure, notJudged);
+                    layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost, departure, notJudged, List.of());
         }
         if (missing.isPresent()) {
             return new LayerDecision(
@@ -150,7 +152,8 @@ public final class LayerDeciding {
                     conditions,
                     atMost,
                     departure,
-                    notJudged);
+                    notJudged,
+                    List.of());
         }
         Phrase bound = conditions.stream()
                 .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)
@@ -158,7 +161,8 @@ public final class LayerDeciding {
                 .findFirst()
                 .orElse(Phrase.NONE);
         Phrase reason = openBalance.isEmpty() ? bound : Phrase.of("{}; {}", bound, openBalance);
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, departure, notJudged);
+        return new LayerDecision(
+                layer, Outcome.EVIDENCE_COMPLETE, reason, conditions, atMost, departure, notJudged, unreadNotes);
     }
 
     /** The most telling condition in that state: the limit of the layer before all, then in order. */

@@ -1,5 +1,6 @@
 package workuptally.judgement.layers;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import workuptally.model.SubstanceName;
  * @param atMost the most it holds of a wanted product; empty where that cannot be told
  * @param departure how it has left the bench, if it has
  * @param notJudged materials it can hold whose reactivity no table tells, as typed
+ * @param unreadNotes notes of the layer and its assays that were not understood, as typed; none where the layer is kept anyway
  */
 public record LayerDecision(
         String layer,
@@ -24,17 +26,19 @@ public record LayerDecision(
         List<Condition> conditions,
         Optional<AtMost> atMost,
         Optional<Departure> departure,
-        List<String> notJudged) {
+        List<String> notJudged,
+        List<String> unreadNotes) {
     /** Copies the lists. */
     public LayerDecision {
         conditions = List.copyOf(conditions);
         notJudged = List.copyOf(notJudged);
+        unreadNotes = List.copyOf(unreadNotes);
     }
 
     /** A decision about a layer that is there, and all of whose materials are listed. */
     public LayerDecision(
             String layer, Outcome outcome, Phrase reason, List<Condition> conditions, Optional<AtMost> atMost) {
-        this(layer, outcome, reason, conditions, atMost, Optional.empty(), List.of());
+        this(layer, outcome, reason, conditions, atMost, Optional.empty(), List.of(), List.of());
     }
 
     /** True where it was let go, all of it, before its evidence was complete: nothing is left to keep or to measure. */
@@ -47,16 +51,20 @@ public record LayerDecision(
         return departure.filter(Departure::whole).isPresent();
     }
 
-    /** What the decision says nothing about: {@code not judged: reactivity of X}; empty where all is listed. */
+    /** What the decision says nothing about: {@code not judged: reactivity of X}, {@code note not read: '…'}; empty where nothing is left out. */
     public Phrase silence() {
-        return notJudged.isEmpty()
-                ? Phrase.NONE
-                : Phrase.of("not judged: reactivity of {}", String.join(", ", notJudged));
+        List<Phrase> left = new ArrayList<>();
+        if (!notJudged.isEmpty()) {
+            left.add(Phrase.of("not judged: reactivity of {}", String.join(", ", notJudged)));
+        }
+        unreadNotes.forEach(note -> left.add(Phrase.of("note not read: '{}'", note)));
+        return left.isEmpty() ? Phrase.NONE : Phrase.join("; ", left);
     }
 
     /** The reason, and behind it what the decision says nothing about. */
     public Phrase reasonAndSilence() {
-        return notJudged.isEmpty() ? reason : reason.isEmpty() ? silence() : Phrase.of("{}; {}", reason, silence());
+        Phrase silence = silence();
+        return silence.isEmpty() ? reason : reason.isEmpty() ? silence : Phrase.of("{}; {}", reason, silence);
     }
 
     /** What is missing, as short phrases. */

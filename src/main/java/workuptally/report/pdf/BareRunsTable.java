@@ -37,7 +37,7 @@ final class BareRunsTable {
         }
         blocks.add(look.heading("Runs of which only the product was weighed"));
         boolean remarks = bare.runs().stream()
-                .anyMatch(r -> !r.tally().run().head().notes().isBlank());
+                .anyMatch(r -> !r.tally().run().head().notes().text().isBlank());
         List<TableColumn> columns = new ArrayList<>(List.of(
                 TableColumn.word("Run"),
                 TableColumn.word("Date"),
@@ -87,7 +87,7 @@ final class BareRunsTable {
                     TableCell.of(line.yield().together()),
                     TableCell.of(line.found().map(y -> y.basis().word()).orElse("no yield stated"))));
             if (remarks) {
-                row.add(TableCell.of(first ? run.tally().run().head().notes() : ""));
+                row.add(TableCell.of(first ? run.tally().run().head().notes().text() : ""));
             }
             rows.add(row);
         }

@@ -207,7 +207,7 @@ final class LayerTable {
                 if (d.outcome() != LayerDecision.Outcome.KEEP && !d.missing().isEmpty()) {
                     missing.computeIfAbsent(d.missing(), k -> new ArrayList<>()).add(layer.label());
                 }
-                if (!d.notJudged().isEmpty()) {
+                if (!d.silence().isEmpty()) {
                     silent.computeIfAbsent(d.silence(), k -> new ArrayList<>()).add(layer.label());
                 }
             });

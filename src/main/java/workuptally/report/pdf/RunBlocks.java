@@ -91,8 +91,8 @@ final class RunBlocks {
             text.add(limiting());
         }
         entry.head().conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
-        if (!entry.head().notes().isBlank()) {
-            text.add("note: " + entry.head().notes());
+        if (!entry.head().notes().text().isBlank()) {
+            text.add("note: " + entry.head().notes().text());
         }
         return text.toString();
     }

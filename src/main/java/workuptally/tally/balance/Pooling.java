@@ -48,7 +48,12 @@ public final class Pooling {
         if (layer.entry().isEmpty()) {
             return Optional.of(label + " has no row in Layers");
         }
-        if (layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent()) {
+        boolean saidToBeSolid = layer.entry()
+                .flatMap(Layer::phase)
+                .or(layer::phase)
+                .filter(p -> p == Layer.Phase.SOLID)
+                .isPresent();
+        if (saidToBeSolid) {
             return Optional.of(label + " is a solid");
         }
         if (!isClear(layer)) {

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Phrase;
 import workuptally.report.view.wording.Wording;
@@ -125,5 +128,21 @@ class LayerDecidingTest {
         assertTrue(
                 decision.missing().contains(Phrase.of("assay of {}", "A3")),
                 decision.missing().toString());
+    }
+
+    /** A note that nobody's list knows stands beside the layer, once; words of every day do not. */
+    @ParameterizedTest
+    @CsvSource({
+        "layers,smells of garlic,note not read: 'smells of garlic'",
+        "assays,other column,note not read: 'other column'",
+        "layers,brine wash,''",
+        "layers,'clear, pale yellow',''",
+        "layers,both portions combined as A2,''",
+        "layers,A1?,note not read: 'A1?'"
+    })
+    void aNoteThatWasNotReadStandsBesideALayerThatIsComplete(String table, String note, String silence) {
+        RunReview run = WashedRun.book().but(table, "Notes", note).reviewOfRun();
+        assertEquals(Outcome.EVIDENCE_COMPLETE, run.decision("A1").orElseThrow().outcome());
+        assertEquals(silence, Wording.POINT.of(run.decision("A1").orElseThrow().silence()));
     }
 }

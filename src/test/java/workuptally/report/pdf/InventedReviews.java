@@ -297,7 +297,7 @@ public final class InventedReviews {
                         "M-02",
                         status,
                         BLANK,
-                        "",
+                        Notes.NONE,
                         ROW),
                 products,
                 List.of(),

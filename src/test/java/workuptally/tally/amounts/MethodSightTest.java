@@ -66,6 +66,13 @@ class MethodSightTest {
                 "GC, not calibrated",
                 "HPLC (Flächenprozent)",
                 "HPLC, calibration pending",
+                "HPLC (no std)",
+                "HPLC %",
+                "HPLC purity",
+                "HPLC vs SM standard",
+                "HPLC, one point",
+                "NMR (trace visible)",
+                "HPLC RF=1",
                 "qNMR (rough)"
             })
     void aMethodThatMeasuresNoContentSettlesNothing(String method) {

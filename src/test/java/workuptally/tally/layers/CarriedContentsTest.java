@@ -125,7 +125,10 @@ class CarriedContentsTest {
         assertEquals(Kind.UNKNOWN, unknown.kind());
         assertEquals("assayed in O1, not in A1", unknown.evidence());
         // a solid beside it holds no liquid that was not looked at
-        SmallBook solid = layer(pooled(), "A1", "solid").but("layers", "Status", "consumed");
+        SmallBook solid = layer(pooled(), "A1", "solid")
+                .but("layers", "Status", "consumed")
+                .first("workup", "Gives aqueous", "")
+                .first("workup", "Gives other", "A1");
         assertTrue(isCarried(solid, "X2"));
         // nobody asks for a by-product
         assertTrue(isCarried(pooled().first("products", "Wanted", "no"), "X2"));

@@ -28,6 +28,14 @@ class NoteAgainstFigureTest {
         "assays,15 cm column,'',false",
         "layers,half of it spilled,HOLD,true",
         "layers,wet,'',false",
+        "layers,crystallised out,HOLD,true",
+        "layers,'no crystals, clear','',false",
+        "layers,swapped with A2?,HOLD,true",
+        "workup,part of the aqueous poured off,CHECK,false",
+        "workup,O1 and A1 mixed up?,HOLD,true",
+        "runs,A1 poured away by mistake,CHECK,false",
+        "runs,A1 and O1 swapped,HOLD,true",
+        "assays,'diluted 1:50, as injected',HOLD,true",
         "isolated,still damp,CHECK,false"
     })
     void aNoteAgainstItsFigureIsTold(String table, String note, String severity, boolean holdsTheLayer) {
