@@ -2,6 +2,7 @@ package workuptally.chemistry;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -93,6 +94,15 @@ public final class Formula {
     /** Whether both hold the same atoms and charge, however written. */
     public boolean sameComposition(Formula other) {
         return charge == other.charge && composition.equals(other.composition);
+    }
+
+    /** How many waters it holds beyond another one; 0 where that is not all in which they differ, or it holds no more. */
+    public double watersBeyond(Formula other) {
+        double waters = count("O") - other.count("O");
+        Map<String, Double> with = new HashMap<>(other.composition);
+        with.merge("O", waters, Double::sum);
+        with.merge("H", 2 * waters, Double::sum);
+        return waters > 0 && charge == other.charge && with.equals(composition) ? waters : 0;
     }
 
     private static Map<String, Double> hillOrder(Map<String, Double> counts) {

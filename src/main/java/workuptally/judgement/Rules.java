@@ -117,7 +117,7 @@ public final class Rules {
         return List.of(
                 new MolarMassMismatch(substances),
                 new FormulaDoubtful(),
-                new FormContradictsName(substances.reference()),
+                new FormContradictsName(substances),
                 new IsolatedAsIon(substances),
                 new StepsDoNotFit(),
                 new TareFaults(substances, vessels),

@@ -324,8 +324,7 @@ final class NameReading {
 
     /** A name that is a formula of its own, or a formula given beside it. */
     private Optional<List<Part>> byFormula(Qualifiers q, Optional<Formula> given) {
-        Optional<Formula> own =
-                Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
+        Optional<Formula> own = index.formulaOfName(q.rest());
         Optional<Formula> formula = given.or(() -> own);
         List<Substance> same =
                 formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());

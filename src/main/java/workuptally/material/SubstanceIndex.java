@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
@@ -24,6 +25,8 @@ import workuptally.reference.tables.Names;
  * brackets ({@code CoCl2}, {@code COCl2}, {@code (COCl)2}) or not at all.
  */
 final class SubstanceIndex {
+    private static final Pattern CODE = Pattern.compile("[A-Z]\\d{1,2}");
+
     private static final String IN = " in ";
     private static final int SHORTEST_CASELESS = 3;
 
@@ -243,6 +246,20 @@ final class SubstanceIndex {
     /** True for a formula of metals and nothing else. */
     static boolean isOfMetalsAlone(Formula formula) {
         return formula.composition().keySet().stream().noneMatch(OF_ORGANIC::contains);
+    }
+
+    /**
+     * The formula that a name is. A capital and a number, {@code P1}, is the code of a product or lot, unless it is the formula of an element,
+     * {@code O2}.
+     */
+    Optional<Formula> formulaOfName(String name) {
+        if (!Adducts.looksLikeFormula(name)) {
+            return Optional.empty();
+        }
+        Optional<Formula> formula = formula(name);
+        boolean code = CODE.matcher(name).matches();
+        return formula.filter(
+                f -> !code || !name.endsWith("1") && !ofComposition(f).isEmpty());
     }
 
     /** The formula a text is; empty for any other text. */

@@ -32,7 +32,7 @@ final class OtherForms {
     List<Hypothesis> list() {
         List<Hypothesis> all = new ArrayList<>();
         for (Product product : run.products()) {
-            SaidForm.contradicted(substances.reference(), product.name(), product.formula()).stream()
+            SaidForm.contradicted(substances, product.name(), product.formula()).stream()
                     .flatMap(this::adding)
                     .forEach(added -> added.numbers().forEach(n -> named(product, added, n, all)));
         }

@@ -65,6 +65,8 @@ public final class SolventAccount {
         layers.forEach(taken::add);
         flow.unlabelledPhases().forEach(phase -> taken.inLayers.add(flow.portion(phase.name())));
         Grams inLots = inLots(lots, lotContents);
+        Grams reacted = new Grams();
+        reacted.add(new ReactedSolvents(run, substances, materials).of(amounts, layers, lots, lotContents));
         Map<String, Integer> missing = missing(amounts, additions);
         Set<String> solvents = new LinkedHashSet<>(charged.names());
         solvents.addAll(missing.keySet());
@@ -77,6 +79,7 @@ public final class SolventAccount {
                         workup.of(solvent),
                         purification.of(solvent),
                         inLots.of(solvent),
+                        reacted.of(solvent),
                         taken,
                         missing.getOrDefault(solvent, 0)))
                 .toList();
@@ -87,14 +90,18 @@ public final class SolventAccount {
             double chargedGrams,
             double workupGrams,
             double purificationGrams,
-            double inLotsGrams,
+            double inCrudeGrams,
+            double reactedGrams,
             Taken taken,
             int missing) {
         double in = chargedGrams + workupGrams;
         // of what was distilled off, what the workup cannot have given belongs to the purification
         Distilled.Part back = taken.distilled.of(solvent).upTo(in);
-        double known = back.grams() + taken.onCakes.of(solvent) + inLotsGrams;
-        double left = Math.max(0, in - known);
+        double measured = back.grams() + taken.onCakes.of(solvent) + inCrudeGrams;
+        // with the yield's own uncertainty no more than what the rest leaves
+        double rest = Math.max(0, in - measured);
+        double inProductGrams = Math.min(reactedGrams, rest);
+        double left = rest - inProductGrams;
         Distilled.Part backAfter = taken.distilledAfter
                 .of(solvent)
                 .plus(taken.distilled.of(solvent).minus(back))
@@ -113,7 +120,7 @@ public final class SolventAccount {
                 back.otherGrams(),
                 Math.min(taken.inLayers.of(solvent), left),
                 taken.onCakes.of(solvent),
-                inLotsGrams,
+                inCrudeGrams + inProductGrams,
                 substances.densityGramsPerMillilitre(solvent).orElse(1),
                 missing);
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param inDistillatesGrams found in the other distillates: kept, proposed as waste, released or used up
  * @param inLayersGrams dissolved in aqueous layers or standing in organic ones (estimate where not stated)
  * @param onCakesGrams held by cakes (estimate)
- * @param inLotsGrams in crude lots by their assays
+ * @param inLotsGrams in crude lots by their assays, and what the reaction used up of it as a part of the product found
  * @param notFoundGrams the rest: air, pump, glassware
  * @param densityGramsPerMillilitre density used for litres
  * @param missingAmounts charges and additions of it whose amount is not known: where there are any, what was put in is a least one
@@ -34,6 +34,8 @@ public record SolventUse(
         double notFoundGrams,
         double densityGramsPerMillilitre,
         int missingAmounts) {
+    private static final double LAST_DIGITS = 1e-12;
+
     /** Many runs use the same solvents. */
     public SolventUse {
         solvent = solvent.intern();
@@ -64,15 +66,17 @@ public record SolventUse(
                 inLayersGrams,
                 onCakesGrams,
                 inLotsGrams,
-                chargedGrams
-                        + workupGrams
-                        - recoveredGrams
-                        - inDistillatesGrams
-                        - inLayersGrams
-                        - onCakesGrams
-                        - inLotsGrams,
+                rest(
+                        chargedGrams + workupGrams,
+                        recoveredGrams + inDistillatesGrams + inLayersGrams + onCakesGrams + inLotsGrams),
                 densityGramsPerMillilitre,
                 missingAmounts);
+    }
+
+    /** What was not found, g; none where both differ by no more than their last digits. */
+    private static double rest(double inGrams, double foundGrams) {
+        double rest = inGrams - foundGrams;
+        return Math.abs(rest) < LAST_DIGITS * inGrams ? 0 : rest;
     }
 
     /** Both together; of the same solvent. */

@@ -16,7 +16,11 @@ class MolarMassOfNameTest {
         "methyl benzoate,163.15,CHECK",
         "methyl benzoate,136.15,''",
         "citric acid,210.14,CHECK",
-        "a new ester,163.15,''"
+        "a new ester,163.15,''",
+        "P1,310.40,''",
+        "C1,310.40,''",
+        "K1,310.40,''",
+        "W2,310.40,''"
     })
     void aMolarMassIsHeldAgainstTheNameWhereNoFormulaStands(String name, String molarMass, String severities) {
         SmallBook book = SmallBook.reaction()

@@ -8,7 +8,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.substances.SaltForm;
 
 class SaidFormTest {
-    private static final Reference REFERENCE = Reference.load();
+    private static final Substances SUBSTANCES = new Substances(Reference.load());
 
     @ParameterizedTest
     @CsvSource({
@@ -28,6 +28,17 @@ class SaidFormTest {
         "calcium sulfate hydrate, CaSO4 · ½ H2O, ''",
         "calcium sulfate hydrate, CaSO4 x 2 H2O, ''",
         "glucose hydrate, C6H12O6, hydrate",
+        "p-toluenesulfonic acid monohydrate, C7H10O4S, ''",
+        "p-toluenesulfonic acid monohydrate, C7H8O3S, hydrate",
+        "copper sulfate pentahydrate, CuH10O9S, ''",
+        "citric acid monohydrate, C6H10O8, ''",
+        "citric acid monohydrate, C6H8O7, hydrate",
+        "sodium acetate trihydrate, C2H9NaO5, ''",
+        "oxalic acid dihydrate, C2H6O6, ''",
+        "oxalic acid dihydrate, C2H4O6, hydrate",
+        "HOBt hydrate, C6H7N3O2, ''",
+        "HOBt hydrate, C6H5N3O, hydrate",
+        "a new acid monohydrate, C9H12O5, hydrate",
         "cobalt chloride hydrate, CoCl2(H2O)6, ''",
         "cobalt chloride hydrate, CoCl2{H2O}6, ''",
         "cobalt chloride hydrate, [Co(OH2)6]Cl2, ''"
@@ -35,7 +46,7 @@ class SaidFormTest {
     void formulaHasToShowTheFormThatTheNameSpeaksOf(String name, String formula, String missing) {
         assertEquals(
                 missing,
-                SaidForm.contradicted(REFERENCE, name, formula)
+                SaidForm.contradicted(SUBSTANCES, name, formula)
                         .map(SaltForm::word)
                         .orElse(""));
     }

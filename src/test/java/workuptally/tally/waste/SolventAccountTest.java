@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
 
@@ -105,6 +106,23 @@ class SolventAccountTest {
                         .mapToDouble(SolventUse::purificationGrams)
                         .sum(),
                 0.5);
+    }
+
+    /** Of 9.214 g ethanol, 200 mmol, 80 mmol became part of 16.0 g P; of an amine that is a base nothing does. */
+    @ParameterizedTest
+    @CsvSource({"ethanol,46.07,1,3.6856", "ethanol,46.07,'',0", "triethylamine,101.19,1,0"})
+    void solventThatTheReactionUsesUpIsInItsProduct(
+            String solvent, String molarMass, String coefficient, double grams) {
+        SolventUse use = SmallBook.reaction()
+                .row("charges", "Material", solvent, "Role", "reagent", "Molar mass", molarMass, "Actual unit", "g")
+                .but("charges", "Actual amount", "9.214")
+                .but("charges", "Coefficient", coefficient)
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "16.00", "Assay", "100")
+                .tally()
+                .solvents()
+                .get(0);
+        assertEquals(grams, use.inLotsGrams(), 1e-6);
+        assertEquals(9.214 - grams, use.notFoundGrams() + use.inLayersGrams(), 1e-6);
     }
 
     @Test

@@ -16,15 +16,16 @@ import workuptally.reference.Reference;
 import workuptally.reference.substances.SaltForm;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.SaidForm;
+import workuptally.tally.amounts.Substances;
 
 /** A name that speaks of a salt or hydrate beside a formula of another form; for a product this stops the yield. */
 public final class FormContradictsName implements RunRule {
 
-    private final Reference reference;
+    private final Substances substances;
 
     /** With the reference data in force. */
-    public FormContradictsName(Reference reference) {
-        this.reference = reference;
+    public FormContradictsName(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -67,6 +68,7 @@ public final class FormContradictsName implements RunRule {
         }
         for (Lot lot : tally.run().lots()) {
             Optional<Product> product = tally.run().product(lot.product());
+            Reference reference = substances.reference();
             Optional<SaltForm> said = reference
                     .saltForm(lot.label())
                     .or(() -> reference.saltForm(lot.notes().text()));
@@ -92,6 +94,6 @@ public final class FormContradictsName implements RunRule {
     }
 
     private Optional<SaltForm> contradiction(String name, String formula) {
-        return SaidForm.contradicted(reference, name, formula);
+        return SaidForm.contradicted(substances, name, formula);
     }
 }
