@@ -264,7 +264,7 @@ public final class RunTallying {
                     massBalance,
                     new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
                     solvents(charged, portions, followed),
-                    new WasteAccount(run, limits, substances, charged.amounts(), classes(followed))
+                    new WasteAccount(run, limits, substances, classes(followed))
                             .of(portions.layers(), followed.flow(), followed.identities()),
                     evidence(
                             charged,

@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.material.Material;
 import workuptally.material.State;
-import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.ContainerLabel;
@@ -23,10 +20,6 @@ import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {
-    /** What stands beside the one material that a container is for. */
-    private static final Pattern BESIDE_A_NAME = Pattern.compile(
-            "(?<!\\p{L})(?:only|nur|seulement|uniquement|waste|spent|used|Abfall|Abf\u00e4lle|d\u00e9chets?|us\u00e9e?)(?!\\p{L})|[,;:].*$",
-            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     private final Substances substances;
     private final WasteStreams streams;
@@ -45,44 +38,11 @@ final class ContainerStreams {
         ContainerLabel read = streams.ofLabel(label);
         boolean allKnown = read.keptOutByName().stream()
                 .allMatch(name -> substances.material(name).state() == State.LISTED);
-        return allKnown && !isForOneMaterial(label) ? read : read.withDoubt();
+        return allKnown ? read : read.withDoubt();
     }
 
-    /** {@code nitric acid waste}, {@code sulfuric acid only}: what else may go in, the label does not say. */
-    private boolean isForOneMaterial(String label) {
-        String name = BESIDE_A_NAME.matcher(label).replaceAll(" ").strip();
-        Material meant = substances.material(name);
-        return streams.find(label).isEmpty()
-                && meant.state() == State.LISTED
-                && meant.parts().size() == 1
-                && meant.solvent().isEmpty();
-    }
-
-    /**
-     * Names of materials that a label keeps out and an addition holds: named on the label, as typed there, or organic solvents dissolved in
-     * it whose stream the label keeps out, {@code no organics}.
-     */
+    /** Names of materials that a label keeps out and an addition holds, as typed on the label. */
     List<String> keptOutIn(ContainerAddition addition, ContainerLabel label) {
-        return Stream.concat(byName(addition, label), dissolved(addition, label))
-                .toList();
-    }
-
-    private Stream<String> dissolved(ContainerAddition addition, ContainerLabel label) {
-        if (!contents.isMostlyWater(addition.grams())) {
-            return Stream.empty();
-        }
-        double total = addition.grams().values().stream()
-                .mapToDouble(Double::doubleValue)
-                .sum();
-        double least = substances.value(Threshold.LEAST_CLASS_SHARE) / 100 * total;
-        return addition.grams().entrySet().stream()
-                .filter(part -> part.getValue() >= least && substances.isOrganicSolvent(part.getKey()))
-                .map(Map.Entry::getKey)
-                .filter(solvent -> contents.stream(Map.of(solvent, 1.0)).flatMap(streams::find).stream()
-                        .anyMatch(stream -> label.keptOut().stream().anyMatch(out -> streams.isKeptOut(stream, out))));
-    }
-
-    private Stream<String> byName(ContainerAddition addition, ContainerLabel label) {
         Set<String> held = new HashSet<>();
         addition.grams()
                 .keySet()
@@ -95,7 +55,8 @@ final class ContainerStreams {
                                 .in(layer)
                                 .forEach(present -> held.add(present.part().name()))));
         return label.keptOutByName().stream()
-                .filter(name -> held.contains(substances.material(name).main().name()));
+                .filter(name -> held.contains(substances.material(name).main().name()))
+                .toList();
     }
 
     /** The streams of what an addition brings, one per layer. */

@@ -46,20 +46,14 @@ final class ContentsStream {
         Map<String, Material> counted = counted(grams);
         SolventContent shares = new SolventContent(substances, grams);
         double organic = shares.organicPercent();
+        double water = shares.percent(name -> substances.material(name).is(MaterialClass.WATER));
         Map<String, String> holds = new LinkedHashMap<>();
         counted.forEach((name, material) -> classes(material).forEach(c -> holds.putIfAbsent(c, name)));
         Optional<String> byRule = substances
                 .streamRule(facts(shares, organic, holds))
                 .filter(rule -> !rule.when().holds().isEmpty() || organic > HALF)
                 .map(StreamRule::stream);
-        return byRule.or(() -> isMostlyWater(grams) ? acidOrBase(holds.keySet()) : Optional.empty());
-    }
-
-    /** True where more than half of it is water. */
-    boolean isMostlyWater(Map<String, Double> grams) {
-        return new SolventContent(substances, grams)
-                        .percent(name -> substances.material(name).is(MaterialClass.WATER))
-                > HALF;
+        return byRule.or(() -> water > HALF ? acidOrBase(holds.keySet()) : Optional.empty());
     }
 
     private LayerFacts facts(SolventContent shares, double organic, Map<String, String> holds) {

@@ -191,8 +191,6 @@ public enum Threshold {
     PORTION_FAR_MORE(1, 10),
     /** Part of the acid or base needed by which less of it was brought than volumes and strengths explain; %. */
     NEUTRALISATION_SHORT(0, 100),
-    /** Heavy metal, as the element, from which an organic liquid is collected apart, mass %. */
-    METAL_IN_ORGANIC(0, 100),
     /** Of their difference, within which two readings of one thing agree; standard uncertainties. */
     READINGS_AGREE(0.5, 20),
     /** By which a reading without calibration may be off, or a strength judged by eye; factor. */

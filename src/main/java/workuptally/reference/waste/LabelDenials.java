@@ -79,14 +79,6 @@ record LabelDenials(String said, List<Denial> denials) {
             + "(?:(?:neutral|neutre)s? (?:only|nur|seulement)|(?:only|nur|seulement) (?:neutral|neutre)\\p{L}*)"
             + WORD_ENDS);
 
-    /** Keeps organics out: {@code inorganic acids only}, {@code < 1 % organics}. */
-    private static final Pattern INORGANIC_ONLY = Pattern.compile(WORD_STARTS
-            + "(?:(?:inorganic|mineral|anorganische?[nrs]?|inorganiques?|min\u00e9ra(?:les?|ux))(?= [^,;()]*(?:only|nur|seulement|uniquement))"
-            + "|(?:only|nur|seulement|uniquement) (?:inorganic|mineral|anorganische?[nrs]?))");
-
-    private static final Pattern FEW_ORGANICS = Pattern.compile(
-            "(?:<|\u2264|under|below|unter|max\\.?) ?\\d+(?:[.,]\\d+)? ?% (?=organ|solvent|l\u00f6sungsmittel|l\u00f6semittel|solvant)");
-
     private static final Pattern KEEP_OUT = Pattern.compile(
             WORD_STARTS + "(?:keep|hold|leave) ([^,;()]+?) (?:out|away|off|" + ELSEWHERE + ")" + WORD_ENDS);
 
@@ -124,8 +116,6 @@ record LabelDenials(String said, List<Denial> denials) {
     private static String inPlainWords(String label) {
         String plain = KEEP_OUT.matcher(label.replaceAll("\\s+", " ")).replaceAll("no $1");
         plain = STANDS_ELSEWHERE.matcher(plain).replaceAll(" no $1");
-        plain = INORGANIC_ONLY.matcher(plain).replaceAll(m -> m.group() + " no organics, ");
-        plain = FEW_ORGANICS.matcher(plain).replaceAll("no ");
         plain = NEUTRAL_ONLY.matcher(plain).replaceAll("no acids or bases");
         plain = PH_RANGE.matcher(plain)
                 .replaceAll(m -> keptOut(number(m.group(1)) >= ACID_BELOW, number(m.group(2)) <= BASE_ABOVE));

@@ -73,7 +73,7 @@ public final class PlanAccount {
         this.flow = flow;
         this.identities = new IdentityAccount(run, substances, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow, amounts);
-        this.waste = new WasteAccount(run, limits, substances, amounts, classes);
+        this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUpAccount(substances, flow);
         this.materials = new IngredientAccount(substances);
         this.splits = new ExtractionSplitAccount(run, substances, flow);

@@ -13,11 +13,9 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.reference.bench.Threshold;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
 import workuptally.reference.waste.WasteStream;
-import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.UnreadParts;
@@ -43,20 +41,15 @@ public final class WasteAccount {
     private final Substances substances;
     private final SolidOrigin solids;
     private final PortionClasses classes;
-    private final LayerGraph graph;
-    private final HeavyMetalShare metals;
     private final UnreadParts unreadParts;
 
     /** With what the layers may still hold. */
-    public WasteAccount(
-            Run run, Limits limits, Substances substances, List<ChargeAmount> amounts, PortionClasses classes) {
+    public WasteAccount(Run run, Limits limits, Substances substances, PortionClasses classes) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
-        this.graph = LayerGraph.of(run);
-        this.solids = new SolidOrigin(run, substances, graph);
+        this.solids = new SolidOrigin(run, substances, LayerGraph.of(run));
         this.classes = classes;
-        this.metals = new HeavyMetalShare(amounts, substances);
         this.unreadParts = new UnreadParts(run, substances);
     }
 
@@ -165,7 +158,7 @@ public final class WasteAccount {
             List<String> leftOut) {
         SolventContent shares = shares(mixture);
         double halogenated = shares.halogenatedPercent();
-        Map<String, String> holds = holds(label, phase, mixture.totalGrams());
+        Map<String, String> holds = classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
                 .map(p -> solids.of(label, Optional.ofNullable(holds.get(PortionClasses.HEAVY_METAL))));
@@ -189,19 +182,6 @@ public final class WasteAccount {
                         r.because(facts),
                         r.when().pH().known().filter(known -> !known).isPresent()))
                 .orElseGet(() -> new Assignment(substances.askFirst().key(), NO_RULE, false));
-    }
-
-    /** Of a catalyst's metal in an organic liquid too little is left to be collected apart; water is judged by what was charged, whatever amount. */
-    private Map<String, String> holds(String label, Layer.Phase phase, double grams) {
-        Map<String, String> holds = classes.in(label, phase);
-        boolean organic = phase == Layer.Phase.ORGANIC || phase == Layer.Phase.MOTHER_LIQUOR;
-        // a sample has its share of what it was taken from, not all of it
-        boolean little =
-                graph.isAliquot(label) || metals.atMostPercent(grams) < substances.value(Threshold.METAL_IN_ORGANIC);
-        if (organic && little) {
-            holds.remove(PortionClasses.HEAVY_METAL);
-        }
-        return holds;
     }
 
     private static LayerFacts.MakeUp makeUp(Ingredients mixture, boolean amountKnown, List<String> unread) {

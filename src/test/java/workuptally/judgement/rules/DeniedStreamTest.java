@@ -63,28 +63,6 @@ class DeniedStreamTest {
         assertEquals("", codes(label));
     }
 
-    /** Water that stood over ethyl acetate holds some 8 % of it (common practice: its solubility in water). */
-    @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "aqueous acidic, no organics",
-                "acids; no solvent",
-                "aqueous acid (<1 % organics)",
-                "aqueous acidic, lösungsmittelfrei",
-                "acides sans solvant",
-                "inorganic acids only"
-            })
-    void dissolvedSolventIsKeptOutByALabelWithoutOrganics(String label) {
-        assertEquals("proposal-wrong-stream", codes(label));
-    }
-
-    /** A container named for one material says of nothing else that it may go in. */
-    @ParameterizedTest
-    @ValueSource(strings = {"sulfuric acid only", "Schwefelsäure", "hydrochloric acid waste", "nitric acid"})
-    void aLabelWithOneMaterialLeavesTheStreamOpen(String label) {
-        assertEquals("proposal-stream-unknown", codes(label));
-    }
-
     @Test
     void aDenialThatIsNotUnderstoodLeavesTheStreamOpen() {
         assertEquals("proposal-stream-unknown", codes("aqueous, acidic, no unobtainium"));
