@@ -97,6 +97,9 @@ class ContainerLabelTest {
         "halogenated solvents, halogenated-organic, ''",
         "'Waste No. 3, acidic', aqueous-acidic, ''",
         "'can no 5 basic', aqueous-basic, ''",
+        "'non-halogenated solvents, no heavy metals', non-halogenated-organic, aqueous-heavy-metal halogenated-organic",
+        "'solvents, metal-free', non-halogenated-organic, aqueous-heavy-metal",
+        "solvents with heavy metals, organic-heavy-metal, ''",
         "nonane and other solvents, non-halogenated-organic, ''"
     })
     void denialsAreReadAsWhatIsKeptOut(String label, String stream, String keptOut) {
@@ -128,6 +131,7 @@ class ContainerLabelTest {
     @Test
     void whatIsKeptOutIsKeptOutUnderEachNameOfIt() {
         assertTrue(STREAMS.isKeptOut(stream("aqueous-acidic"), stream("aqueous-acidic")));
+        assertTrue(STREAMS.isKeptOut(stream("organic-heavy-metal"), stream("aqueous-heavy-metal")));
         assertTrue(STREAMS.isKeptOut(stream("mercury"), stream("aqueous-heavy-metal")));
         assertTrue(STREAMS.isKeptOut(stream("aqueous-organic"), stream("non-halogenated-organic")));
         assertFalse(STREAMS.isKeptOut(stream("aqueous-organic"), stream("halogenated-organic")));
