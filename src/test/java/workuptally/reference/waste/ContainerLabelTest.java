@@ -100,6 +100,16 @@ class ContainerLabelTest {
         "'non-halogenated solvents, no heavy metals', non-halogenated-organic, aqueous-heavy-metal halogenated-organic",
         "'solvents, metal-free', non-halogenated-organic, aqueous-heavy-metal",
         "solvents with heavy metals, organic-heavy-metal, ''",
+        "nitric acid, oxidiser, ''",
+        "'nitric acid waste, no organics', oxidiser, non-halogenated-organic",
+        "Salpetersäure, oxidiser, ''",
+        "acids; no solvent, aqueous-acidic, non-halogenated-organic",
+        "aqueous acid (<1 % organics), aqueous-acidic, non-halogenated-organic",
+        "'aqueous acidic, lösungsmittelfrei', aqueous-acidic, non-halogenated-organic",
+        "'Säuren, keine Organik', aqueous-acidic, non-halogenated-organic",
+        "acides sans solvant, aqueous-acidic, non-halogenated-organic",
+        "inorganic acids only, aqueous-acidic, non-halogenated-organic",
+        "nur anorganische Säuren, aqueous-acidic, non-halogenated-organic",
         "nonane and other solvents, non-halogenated-organic, ''"
     })
     void denialsAreReadAsWhatIsKeptOut(String label, String stream, String keptOut) {
@@ -123,7 +133,14 @@ class ContainerLabelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"aqueous, no acids, metals and bases", "halogenated: no", "solvents, no"})
+    @ValueSource(
+            strings = {
+                "aqueous, no acids, metals and bases",
+                "halogenated: no",
+                "sulfuric acid only",
+                "nur Schwefelsäure",
+                "solvents, no"
+            })
     void aDenialThatIsNotUnderstoodIsSaid(String label) {
         assertTrue(read(label).unread(), label);
     }

@@ -299,17 +299,26 @@ final class UrgentActionRanking {
         review.runs().forEach(r -> runs.add(r.id()));
         for (Finding finding : review.findings()) {
             boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
+            boolean made = finding.code() == FindingCode.TRANSFER_IN_WRONG_STREAM;
             if (urgent
-                    && !runs.contains(finding.run())
-                    && finding.subject().transfer().isEmpty()) {
-                String where = finding.run().isEmpty() ? "the book" : finding.run();
+                    && (made
+                            || !runs.contains(finding.run())
+                                    && finding.subject().transfer().isEmpty())) {
+                String where = made ? "containers" : finding.run().isEmpty() ? "the book" : finding.run();
                 all.add(new RankedAction(
                         isHarmful(finding.code()) ? 0 : 2,
                         new UrgentAction(
                                 finding.severity(),
                                 where,
                                 List.of(),
-                                frame(finding).replace("%s", finding.place().inWords()),
+                                frame(finding)
+                                        .replace(
+                                                "%s",
+                                                made
+                                                        ? finding.subject().transfer() + " in "
+                                                                + finding.subject()
+                                                                        .container()
+                                                        : finding.place().inWords()),
                                 OptionalDouble.empty()),
                         finding.code().inWords(),
                         Map.of()));
