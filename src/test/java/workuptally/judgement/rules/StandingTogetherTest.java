@@ -102,6 +102,18 @@ class StandingTogetherTest {
     }
 
     @Test
+    void aLayerOfARunWithAReagentThatNoTableKnowsIsAskedAbout() {
+        SmallBook book = container("acids", "water 900 g")
+                .row("charges", "Material", "azoture de quelque chose", "Role", "reagent", "Actual amount", "1")
+                .but("charges", "Actual unit", "g")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "2", "Net", "50", "Status", "kept")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "50")
+                .but("transfers", "Status", "proposed");
+        ProposalLine line = ProposalLine.of(book.review()).get(0);
+        assertTrue(line.reasons().stream().anyMatch(r -> r.contains("not judged")), line::toString);
+    }
+
+    @Test
     void aTransferThatWasMadeCountsAsThere() {
         SmallBook book = container("halogenated solvents", "dichloromethane 900 g")
                 .row("transfers", "Transfer", "T1", "Material", "sodium azide", "Container", "W-2", "Amount", "20")
