@@ -1,5 +1,6 @@
 package workuptally.judgement.containers;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.material.Material;
 import workuptally.material.State;
+import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Hazard;
 import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.ContainerLabel;
@@ -16,6 +18,7 @@ import workuptally.reference.waste.WasteStreams;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.waste.SolventContent;
 import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
@@ -107,11 +110,19 @@ final class ContainerStreams {
      */
     StreamFit fit(List<String> incoming, ContainerAddition addition, ContainerLabel label) {
         boolean keptOut = !keptOutIn(addition, label).isEmpty()
+                || holdsOrganicsKeptOut(addition, label)
                 || incoming.stream()
                         .flatMap(key -> streams.find(key).stream())
                         .anyMatch(stream -> label.keptOut().stream().anyMatch(out -> streams.isKeptOut(stream, out)));
         StreamFit fit = keptOut ? StreamFit.OTHER : fit(incoming, label.stream());
         return label.unread() && (fit == StreamFit.SAME || fit == StreamFit.DEARER) ? StreamFit.UNKNOWN : fit;
+    }
+
+    /** A label without organics takes no water that is to more than a trace solvent. */
+    private boolean holdsOrganicsKeptOut(ContainerAddition addition, ContainerLabel label) {
+        return label.keptOut().stream().anyMatch(streams::isOfSolvent)
+                && new SolventContent(substances, addition.grams()).organicPercent()
+                        >= substances.value(Threshold.LEAST_CLASS_SHARE);
     }
 
     private StreamFit fit(List<String> incoming, Optional<WasteStream> container) {
@@ -158,7 +169,10 @@ final class ContainerStreams {
 
     /** Names of streams for a reader, with what of it a label keeps out by name. */
     String names(List<String> streams, ContainerAddition addition, ContainerLabel label) {
-        List<String> keptOut = keptOutIn(addition, label);
+        List<String> keptOut = new ArrayList<>(keptOutIn(addition, label));
+        if (holdsOrganicsKeptOut(addition, label)) {
+            keptOut.add("organic solvent");
+        }
         return keptOut.isEmpty() ? names(streams) : names(streams) + " with " + String.join(", ", keptOut);
     }
 

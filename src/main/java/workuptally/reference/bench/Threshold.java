@@ -109,6 +109,8 @@ public enum Threshold {
     BASIC_ABOVE(7, 14),
     /** A solvent dissolved in a layer brings its material classes from this share on; mass %. */
     LEAST_CLASS_SHARE(0, 100),
+    /** Heavy metal charged from which an organic liquid counts as one that holds it; mass %. */
+    ORGANIC_METAL_LEAST(0, 100),
     /** Product taken as samples from which it is noted; % of theory. */
     ALIQUOTS_NOTE(0, 100),
     /** Product on a drying cake from which it is noted; % of theory. */

@@ -79,6 +79,15 @@ record LabelDenials(String said, List<Denial> denials) {
             + "(?:(?:neutral|neutre)s? (?:only|nur|seulement)|(?:only|nur|seulement) (?:neutral|neutre)\\p{L}*)"
             + WORD_ENDS);
 
+    /** {@code <1 % organics}, {@code max. 1 % Lösungsmittel}: more than a little is kept out. */
+    private static final Pattern LITTLE_OF = Pattern.compile(
+            "(?:<=?|≤|less than|below|under|unter|weniger als|moins de|max\\.?|maximal) ?(?:[0-4](?:[.,]\\d+)?) ?% (?=\\p{L})");
+
+    /** {@code inorganic acids only}, {@code nur anorganische Säuren}. */
+    private static final Pattern INORGANIC_ONLY = Pattern.compile(WORD_STARTS
+            + "(?:(?:inorganic|mineral|anorganisch|inorganique)\\p{L}*(?: \\p{L}+)? (?:only|nur|seulement|uniquement)"
+            + "|(?:only|nur|seulement|uniquement) (?:inorganic|mineral|anorganisch|inorganique)\\p{L}*)" + WORD_ENDS);
+
     private static final Pattern KEEP_OUT = Pattern.compile(
             WORD_STARTS + "(?:keep|hold|leave) ([^,;()]+?) (?:out|away|off|" + ELSEWHERE + ")" + WORD_ENDS);
 
@@ -116,6 +125,8 @@ record LabelDenials(String said, List<Denial> denials) {
     private static String inPlainWords(String label) {
         String plain = KEEP_OUT.matcher(label.replaceAll("\\s+", " ")).replaceAll("no $1");
         plain = STANDS_ELSEWHERE.matcher(plain).replaceAll(" no $1");
+        plain = LITTLE_OF.matcher(plain).replaceAll("no ");
+        plain = INORGANIC_ONLY.matcher(plain).replaceAll("$0; no organics; ");
         plain = NEUTRAL_ONLY.matcher(plain).replaceAll("no acids or bases");
         plain = PH_RANGE.matcher(plain)
                 .replaceAll(m -> keptOut(number(m.group(1)) >= ACID_BELOW, number(m.group(2)) <= BASE_ABOVE));

@@ -29,6 +29,11 @@ public final class WasteStreams {
     private static final Pattern CLOSED = Pattern.compile(
             "(?<!\\p{L})(?:full|closed|voll|geschlossen|verschlossen|plein|pleine|fermé|fermée)(?!\\p{L})");
 
+    /** For one acid alone, {@code sulfuric acid only}: whether another one fits cannot be told. */
+    private static final Pattern ONE_ACID_ONLY = Pattern.compile(
+            "(?<!\\p{L})(?:(?!organic|inorganic)\\p{L}+ic acid only|only (?!organic|inorganic)\\p{L}+ic acid"
+                    + "|nur \\p{L}+säure|\\p{L}+säure nur|acide \\p{L}+ique (?:seulement|uniquement))(?!\\p{L})");
+
     private static final Pattern COMMAS = Pattern.compile(",\\s*");
 
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]+");
@@ -111,6 +116,7 @@ public final class WasteStreams {
                 }
             }
         }
+        unread |= ONE_ACID_ONLY.matcher(label.toLowerCase(Locale.ROOT)).find();
         boolean closed = CLOSED.matcher(parts.said()).find();
         return new ContainerLabel(stream, keptOut, byName, parts.said(), unread || closed || holdsASlip(parts.said()));
     }
@@ -160,16 +166,21 @@ public final class WasteStreams {
 
     /** True where a layer of one stream holds what a label keeps out with the name of another: acid, or solvent in water. */
     public boolean isKeptOut(WasteStream incoming, WasteStream keptOut) {
-        boolean solvent = rules.stream()
-                .anyMatch(rule -> rule.stream().equals(keptOut.key())
-                        && rule.when().organicAboveMassPercent().isPresent()
-                        && !rule.when().aboveHalogenLimit());
+        boolean solvent = isOfSolvent(keptOut);
         boolean holdsSolvent = rules.stream()
                 .anyMatch(rule -> rule.stream().equals(incoming.key())
                         && rule.when().organicAboveMassPercent().isPresent());
         return incoming.key().equals(keptOut.key())
                 || solvent && holdsSolvent
                 || incoming.impliedClasses().stream().anyMatch(keptOut.impliedClasses()::contains);
+    }
+
+    /** True for a stream that takes organic solvents of any kind: who keeps it out keeps organics out. */
+    public boolean isOfSolvent(WasteStream stream) {
+        return rules.stream()
+                .anyMatch(rule -> rule.stream().equals(stream.key())
+                        && rule.when().organicAboveMassPercent().isPresent()
+                        && !rule.when().aboveHalogenLimit());
     }
 
     /** The rule that decides the stream of a layer: of those that fit, the one with the lowest priority number. */

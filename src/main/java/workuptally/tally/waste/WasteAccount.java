@@ -36,9 +36,13 @@ public final class WasteAccount {
     private static final String NO_AMOUNT = "; amount not recorded: weigh it";
     private static final String NO_RULE = "no rule for streams fits: ask first";
 
+    /** Organic solvent from which on a liquid goes by it, mass %; the rules of liquids ask the same. */
+    private static final double HALF = 50;
+
     private final Run run;
     private final Limits limits;
     private final Substances substances;
+    private final LayerGraph graph;
     private final SolidOrigin solids;
     private final PortionClasses classes;
     private final UnreadParts unreadParts;
@@ -48,7 +52,8 @@ public final class WasteAccount {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
-        this.solids = new SolidOrigin(run, substances, LayerGraph.of(run));
+        this.graph = LayerGraph.of(run);
+        this.solids = new SolidOrigin(run, substances, graph);
         this.classes = classes;
         this.unreadParts = new UnreadParts(run, substances);
     }
@@ -71,7 +76,8 @@ public final class WasteAccount {
                         .filter(SolventMismatch::isLeftOut)
                         .map(SolventMismatch::solvent)
                         .toList();
-                Assignment assignment = assign(layer.label(), pH(layer), portion, phase, grams.isPresent(), leftOut);
+                Assignment assignment =
+                        assign(layer.label(), pH(layer), portion, phase, whole(layer, grams, flow), leftOut);
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -90,8 +96,8 @@ public final class WasteAccount {
         }
         if (run.status() != Run.Status.PLANNED) {
             flow.unnamedLiquors().forEach((name, portion) -> {
-                Assignment assignment =
-                        assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR, false, List.of());
+                Assignment assignment = assign(
+                        name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR, OptionalDouble.empty(), List.of());
                 lines.add(new WasteLine(
                         name,
                         assignment.stream(),
@@ -105,6 +111,16 @@ public final class WasteAccount {
             });
         }
         return lines;
+    }
+
+    /** The mass that a metal is spread over: of a sample that of the layer it was taken from, g. */
+    private OptionalDouble whole(LayerTally layer, OptionalDouble grams, LayerFlow flow) {
+        double source = layer.aliquot()
+                ? graph.parents(layer.label()).stream()
+                        .mapToDouble(parent -> flow.portion(parent).totalGrams())
+                        .sum()
+                : 0;
+        return source > 0 ? OptionalDouble.of(source) : grams;
     }
 
     /** As weighed, else by the volume and the density of the estimated make-up. */
@@ -122,7 +138,8 @@ public final class WasteAccount {
     /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */
     public WasteLine expected(String label, Optional<Layer.Phase> phase, Ingredients mixture) {
         Layer.Phase assumed = phase.orElse(Layer.Phase.AQUEOUS);
-        Assignment assignment = assign(label, Optional.empty(), mixture, assumed, true, List.of());
+        Assignment assignment =
+                assign(label, Optional.empty(), mixture, assumed, OptionalDouble.of(mixture.totalGrams()), List.of());
         boolean open = assignment.waitsForPH();
         return new WasteLine(
                 label,
@@ -154,11 +171,14 @@ public final class WasteAccount {
             Optional<Entered> pH,
             Ingredients mixture,
             Layer.Phase phase,
-            boolean amountKnown,
+            OptionalDouble grams,
             List<String> leftOut) {
         SolventContent shares = shares(mixture);
         double halogenated = shares.halogenatedPercent();
-        Map<String, String> holds = classes.in(label, phase);
+        boolean organic = phase == Layer.Phase.ORGANIC || shares.organicPercent() > HALF;
+        Map<String, String> holds = organic && phase != Layer.Phase.RAG && phase != Layer.Phase.SOLID
+                ? classes.inOrganic(label, phase, grams)
+                : classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
                 .map(p -> solids.of(label, Optional.ofNullable(holds.get(PortionClasses.HEAVY_METAL))));
@@ -172,7 +192,7 @@ public final class WasteAccount {
                 shares.acidPercent(),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
                 pH.map(WasteAccount::inWords).orElse(""),
-                leftOut.isEmpty() ? makeUp(mixture, amountKnown, unread) : LayerFacts.MakeUp.CONTRADICTED,
+                leftOut.isEmpty() ? makeUp(mixture, grams.isPresent(), unread) : LayerFacts.MakeUp.CONTRADICTED,
                 leftOut.isEmpty() ? unread : leftOut,
                 solid.map(SolidOrigin.Origin::kind),
                 solid.map(SolidOrigin.Origin::words).orElse(""));

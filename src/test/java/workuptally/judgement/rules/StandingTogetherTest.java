@@ -80,13 +80,46 @@ class StandingTogetherTest {
         assertTrue(codes.isEmpty() || ProposalLine.of(added.review()).get(0).group() != ProposalLine.Group.FITS);
     }
 
+    /** A label without organics takes no water with more than a trace of solvent, whatever the stream of that water. */
+    @ParameterizedTest
+    @CsvSource({
+        "'acids, no organics', PROPOSAL_WRONG_STREAM",
+        "acides sans solvant, PROPOSAL_WRONG_STREAM",
+        "inorganic acids only, PROPOSAL_WRONG_STREAM",
+        "nitric acid, PROPOSAL_WRONG_STREAM",
+        "sulfuric acid only, PROPOSAL_STREAM_UNKNOWN",
+        "acids, ''"
+    })
+    void waterWithSolventStaysOutOfWhatKeepsOrganicsOut(String label, String code) {
+        SmallBook book = container(label, "water 900 g")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "2", "Net", "50", "Status", "kept")
+                .but("layers", "Composition", "water 94 %; ethyl acetate 6 %")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "50")
+                .but("transfers", "Status", "proposed");
+        String found = codes(book, FindingCode.PROPOSAL_WRONG_STREAM, FindingCode.PROPOSAL_STREAM_UNKNOWN);
+        assertEquals(code.isEmpty(), found.isEmpty(), found);
+        assertTrue(code.isEmpty() || found.startsWith(FindingCode.valueOf(code).toString()), found);
+    }
+
+    @Test
+    void aLayerOfARunWithAReagentThatNoTableKnowsIsAskedAbout() {
+        SmallBook book = container("acids", "water 900 g")
+                .row("charges", "Material", "azoture de quelque chose", "Role", "reagent", "Actual amount", "1")
+                .but("charges", "Actual unit", "g")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "2", "Net", "50", "Status", "kept")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W-2", "Amount", "50")
+                .but("transfers", "Status", "proposed");
+        ProposalLine line = ProposalLine.of(book.review()).get(0);
+        assertTrue(line.reasons().stream().anyMatch(r -> r.contains("not judged")), line::toString);
+    }
+
     @Test
     void aTransferThatWasMadeCountsAsThere() {
         SmallBook book = container("halogenated solvents", "dichloromethane 900 g")
                 .row("transfers", "Transfer", "T1", "Material", "sodium azide", "Container", "W-2", "Amount", "20")
                 .but("transfers", "Status", "done");
         assertEquals(
-                "container-incompatible STOP; transfer-in-wrong-stream CHECK",
+                "container-incompatible STOP; transfer-in-wrong-stream HOLD",
                 codes(book, FindingCode.CONTAINER_INCOMPATIBLE, FindingCode.TRANSFER_IN_WRONG_STREAM));
     }
 

@@ -97,6 +97,19 @@ class ContainerLabelTest {
         "halogenated solvents, halogenated-organic, ''",
         "'Waste No. 3, acidic', aqueous-acidic, ''",
         "'can no 5 basic', aqueous-basic, ''",
+        "'non-halogenated solvents, no heavy metals', non-halogenated-organic, aqueous-heavy-metal halogenated-organic",
+        "'solvents, metal-free', non-halogenated-organic, aqueous-heavy-metal",
+        "solvents with heavy metals, organic-heavy-metal, ''",
+        "nitric acid, oxidiser, ''",
+        "'nitric acid waste, no organics', oxidiser, non-halogenated-organic",
+        "Salpetersäure, oxidiser, ''",
+        "acids; no solvent, aqueous-acidic, non-halogenated-organic",
+        "aqueous acid (<1 % organics), aqueous-acidic, non-halogenated-organic",
+        "'aqueous acidic, lösungsmittelfrei', aqueous-acidic, non-halogenated-organic",
+        "'Säuren, keine Organik', aqueous-acidic, non-halogenated-organic",
+        "acides sans solvant, aqueous-acidic, non-halogenated-organic",
+        "inorganic acids only, aqueous-acidic, non-halogenated-organic",
+        "nur anorganische Säuren, aqueous-acidic, non-halogenated-organic",
         "nonane and other solvents, non-halogenated-organic, ''"
     })
     void denialsAreReadAsWhatIsKeptOut(String label, String stream, String keptOut) {
@@ -120,7 +133,14 @@ class ContainerLabelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"aqueous, no acids, metals and bases", "halogenated: no", "solvents, no"})
+    @ValueSource(
+            strings = {
+                "aqueous, no acids, metals and bases",
+                "halogenated: no",
+                "sulfuric acid only",
+                "nur Schwefelsäure",
+                "solvents, no"
+            })
     void aDenialThatIsNotUnderstoodIsSaid(String label) {
         assertTrue(read(label).unread(), label);
     }
@@ -128,6 +148,7 @@ class ContainerLabelTest {
     @Test
     void whatIsKeptOutIsKeptOutUnderEachNameOfIt() {
         assertTrue(STREAMS.isKeptOut(stream("aqueous-acidic"), stream("aqueous-acidic")));
+        assertTrue(STREAMS.isKeptOut(stream("organic-heavy-metal"), stream("aqueous-heavy-metal")));
         assertTrue(STREAMS.isKeptOut(stream("mercury"), stream("aqueous-heavy-metal")));
         assertTrue(STREAMS.isKeptOut(stream("aqueous-organic"), stream("non-halogenated-organic")));
         assertFalse(STREAMS.isKeptOut(stream("aqueous-organic"), stream("halogenated-organic")));

@@ -158,6 +158,26 @@ class WasteAccountTest {
         assertEquals("solids-other", layer("solid", "triphenylphosphine oxide 95 %", "").stream());
     }
 
+    /** The whole of a metal charged may be in an organic liquid; some milligrams of a catalyst do not make it one with metals. */
+    @ParameterizedTest
+    @CsvSource({
+        "organic, ethyl acetate 100 %, tributyltin hydride, C12H28Sn, 0.30, organic-heavy-metal",
+        "organic, dichloromethane 100 %, tributyltin hydride, C12H28Sn, 0.30, organic-heavy-metal",
+        "organic, ethyl acetate 100 %, lead(II) acetate, C4H6O4Pb, 0.30, organic-heavy-metal",
+        "mother liquor, ethanol 52 %; water 48 %, nickel(II) chloride hexahydrate, NiCl2·6H2O, 12, organic-heavy-metal",
+        "mother liquor, water 90 %; ethanol 10 %, nickel(II) chloride hexahydrate, NiCl2·6H2O, 12, aqueous-heavy-metal",
+        "organic, ethyl acetate 100 %, palladium(II) acetate, C4H6O4Pd, 0.005, non-halogenated-organic",
+        "organic, ethyl acetate 100 %, magnesium sulfate, MgSO4, 4, non-halogenated-organic",
+        "distillate, ethyl acetate 100 %, tributyltin hydride, C12H28Sn, 0.30, non-halogenated-organic"
+    })
+    void organicLiquidGoesByTheMetalCharged(
+            String phase, String composition, String material, String formula, String grams, String stream) {
+        SmallBook book = book(phase, composition, "7")
+                .row("charges", "Material", material, "Role", "reagent", "Formula", formula, "Actual amount", grams)
+                .but("charges", "Actual unit", "g");
+        assertEquals(stream, book.tally().waste().get(0).stream());
+    }
+
     @Test
     void filterCakeOfARunWithPalladiumIsACatalyst() {
         SmallBook book = filtered("", "Celite")

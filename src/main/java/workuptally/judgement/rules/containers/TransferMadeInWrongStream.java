@@ -31,7 +31,7 @@ public final class TransferMadeInWrongStream implements ProposalRule {
                 if (made.streamFit() == StreamFit.OTHER || made.streamFit() == StreamFit.ASK_FIRST) {
                     findings.add(
                             FindingCode.TRANSFER_IN_WRONG_STREAM,
-                            Severity.CHECK,
+                            made.streamFit() == StreamFit.OTHER ? Severity.HOLD : Severity.CHECK,
                             made.addition().transfer().row().at("Container"),
                             Phrase.of(
                                     "{}: {} was put into {}; its make-up suggests '{}', the container is for '{}'",

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -27,9 +28,9 @@ final class BookActions {
         Map<Kind, List<Finding>> alike = new LinkedHashMap<>();
         for (Finding finding : review.findings()) {
             boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
-            if (urgent
-                    && !runs.contains(finding.run())
-                    && finding.subject().transfer().isEmpty()) {
+            boolean ofBook = !runs.contains(finding.run())
+                    && finding.subject().transfer().isEmpty();
+            if (urgent && (ofBook || isMade(finding))) {
                 alike.computeIfAbsent(Kind.of(finding), kind -> new ArrayList<>())
                         .add(finding);
             }
@@ -41,13 +42,19 @@ final class BookActions {
         Finding first = alike.get(0);
         String frame = UrgentActionRanking.frame(first);
         String container = first.subject().container();
-        String where = !first.run().isEmpty() ? first.run() : container.isEmpty() ? "the book" : container;
+        String where = isMade(first)
+                ? "containers"
+                : !first.run().isEmpty() ? first.run() : container.isEmpty() ? "the book" : container;
         List<String> places =
                 alike.stream().map(f -> f.place().inWords()).distinct().toList();
         int room = Math.max(UrgentActionRanking.room(frame), places.get(0).length());
-        String named = container.isEmpty()
-                ? Words.listed(places, "; ", room, more -> Words.count(more, "more cell"))
-                : container;
+        String named = isMade(first)
+                ? alike.stream()
+                        .map(f -> f.subject().transfer() + " in " + f.subject().container())
+                        .collect(Collectors.joining(", "))
+                : container.isEmpty()
+                        ? Words.listed(places, "; ", room, more -> Words.count(more, "more cell"))
+                        : container;
         boolean harmful =
                 UrgentActionRanking.isHarmful(first.code()) || first.code() == FindingCode.CONTAINER_INCOMPATIBLE;
         return new RankedAction(
@@ -56,6 +63,11 @@ final class BookActions {
                         first.severity(), where, List.of(), frame.replace("%s", named), OptionalDouble.empty()),
                 first.code().inWords() + (alike.size() == 1 ? "" : " (" + alike.size() + ")"),
                 Map.of());
+    }
+
+    /** A transfer made into another stream is about the container it went into, also where it came from a run. */
+    private static boolean isMade(Finding finding) {
+        return finding.code() == FindingCode.TRANSFER_IN_WRONG_STREAM;
     }
 
     /** What makes findings one action. */

@@ -66,6 +66,9 @@ final class ContainerActions {
         Set<String> holds = new LinkedHashSet<>();
         for (Finding finding : review.findings()) {
             String transfer = finding.subject().transfer();
+            if (finding.code() == FindingCode.TRANSFER_IN_WRONG_STREAM) {
+                continue; // it is made: nothing is left to keep back
+            }
             if (!transfer.isEmpty() && finding.severity() == Severity.STOP) {
                 stops.add(transfer);
             } else if (!transfer.isEmpty() && finding.severity() == Severity.HOLD) {

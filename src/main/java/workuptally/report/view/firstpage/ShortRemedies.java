@@ -42,6 +42,9 @@ final class ShortRemedies {
             Map.entry(
                     FindingCode.CONTAINER_CONTENT_DIFFERS,
                     "Look what the container holds, its label says another stream: %s"),
+            Map.entry(
+                    FindingCode.TRANSFER_IN_WRONG_STREAM,
+                    "Made into another stream: add nothing, tell who is responsible for waste: %s"),
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Limit;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.Words;
@@ -19,7 +20,7 @@ import workuptally.tally.containers.ContainerTally;
  * @param nowPercent fill now, % of the capacity
  * @param afterPercent fill with the proposals that fit, %
  * @param limitPercent largest fill, %
- * @param fillWords fill in words
+ * @param fillWords fill in words, with what was put in that is of another stream
  * @param dayWords days that are left, in words
  */
 public record ContainerLine(
@@ -57,13 +58,22 @@ public record ContainerLine(
                 now,
                 after,
                 limit,
-                words,
+                words + ofAnotherStream(review),
                 tally.age()
                         .map(ContainerLine::days)
                         .orElse(tally.container()
                                 .opened()
                                 .map(day -> "opened " + day + "; as-of date not stated")
                                 .orElse("opened on: not stated")));
+    }
+
+    /** Transfers that were made though their stream is another: the label no longer tells what is in it. */
+    private static String ofAnotherStream(ContainerReview review) {
+        List<String> made = review.made().stream()
+                .filter(m -> m.streamFit() == ProposalFit.StreamFit.OTHER)
+                .map(m -> m.addition().transfer().id())
+                .toList();
+        return made.isEmpty() ? "" : " · holds another stream: " + String.join(", ", made);
     }
 
     private static String days(ContainerTally.Age age) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Finding;
@@ -194,8 +195,22 @@ public record ProposalLine(
                                 .add(finding));
             }
         }
+        unjudgedInLayers(review, against);
         unjudgedMaterials(review, against);
         return against;
+    }
+
+    /** What was put into a run and is not judged may be in each of its layers. */
+    private static void unjudgedInLayers(Review review, Map<String, List<Finding>> against) {
+        for (RunReview run : review.runs()) {
+            List<Finding> unjudged = run.findings().stream()
+                    .filter(f -> f.code() == FindingCode.MATERIAL_UNLISTED && f.severity() != Severity.NOTE)
+                    .toList();
+            review.book().transfers().stream()
+                    .filter(t -> t.run().equals(run.id()) && !t.layers().isEmpty())
+                    .forEach(t -> against.computeIfAbsent(t.id(), id -> new ArrayList<>())
+                            .addAll(unjudged));
+        }
     }
 
     /** A material that is not judged is said once a book and stands against every transfer of it. */

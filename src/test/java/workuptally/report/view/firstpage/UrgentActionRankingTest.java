@@ -13,6 +13,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.pdf.InventedReviews;
+import workuptally.report.view.lines.ContainerLine;
 import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.report.view.wording.Wording;
 
@@ -166,6 +167,24 @@ class UrgentActionRankingTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(waste.contains("T6 (sulfur dioxide)") && waste.contains("T9 (too full)"), waste);
+    }
+
+    /** Nothing is left to keep back: the container and who is to be told stand there. */
+    @Test
+    void transferAlreadyMadeIntoAnotherStreamIsNamed() {
+        Review review = SmallBook.reaction()
+                .row("containers", "Container", "W-2", "Waste stream", "non-halogenated solvents", "Capacity", "10")
+                .row("transfers", "Transfer", "T4", "Material", "dichloromethane", "Container", "W-2", "Amount", "80")
+                .but("transfers", "Status", "done")
+                .review();
+        List<String> texts = UrgentAction.of(review, new ReadableNumbers('.'), 9).stream()
+                .map(UrgentAction::text)
+                .toList();
+        assertTrue(
+                texts.stream().anyMatch(t -> t.contains("another stream") && t.contains("T4 in W-2")), texts::toString);
+        assertTrue(texts.stream().noneMatch(t -> t.contains("Keep back")), texts::toString);
+        String line = ContainerLine.of(review, new ReadableNumbers('.')).get(0).fillWords();
+        assertTrue(line.endsWith("holds another stream: T4"), line);
     }
 
     @Test
