@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.stream.Stream;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.judgement.rules.RunRule;
@@ -114,7 +115,11 @@ public final class Rules {
      * @param vessels the register of vessels of its book
      */
     public static List<RunRule> ofRun(Substances substances, TareRegister vessels) {
-        return List.of(
+        return Stream.concat(first(substances, vessels), later(substances)).toList();
+    }
+
+    private static Stream<RunRule> first(Substances substances, TareRegister vessels) {
+        return Stream.of(
                 new MolarMassMismatch(substances),
                 new FormulaDoubtful(),
                 new FormContradictsName(substances),
@@ -139,7 +144,11 @@ public final class Rules {
                 new TheoryNotComputed(),
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
-                new AssayFitsNothing(substances),
+                new AssayFitsNothing(substances));
+    }
+
+    private static Stream<RunRule> later(Substances substances) {
+        return Stream.of(
                 new CompositeRefused(substances),
                 new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),

@@ -25,7 +25,7 @@ import workuptally.model.Step.Operation;
  */
 public final class LayerGraph {
     private final Run run;
-    private final Map<String, Lot> lots = new HashMap<>();
+    private final Map<String, Lot> lots = new LinkedHashMap<>();
     private final Map<String, Step> givenBy = new LinkedHashMap<>();
     private final Map<String, String> consumedBy = new LinkedHashMap<>();
     private final Map<String, Set<String>> parents = new LinkedHashMap<>();
@@ -215,8 +215,9 @@ public final class LayerGraph {
             for (String source : step.from()) {
                 if (consumes(step, source)) {
                     consumedBy.put(source, "step " + step.number());
+                    // of a lot taken in part the rest is still there
                     if (!isLot(source) || !step.isOfPartOf(run)) {
-                        taken.put(source, step); // of a lot taken in part the rest is still there
+                        taken.put(source, step);
                     }
                 }
             }
@@ -264,11 +265,8 @@ public final class LayerGraph {
     }
 
     private void readLots() {
-        Set<String> read = new HashSet<>();
-        for (Lot lot : run.lots()) {
-            if (!read.add(lot.label())) {
-                continue; // another product of a lot, which has one origin
-            }
+        // once for all products of a lot, which has one origin
+        for (Lot lot : lots.values()) {
             for (String source : lot.from()) {
                 boolean knownSource = source.equals(Step.REACTION_MIXTURE)
                         || givenBy.containsKey(source)

@@ -36,7 +36,7 @@ class PlannedLabelsTest {
         write(folder, "Workup", """
                 Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Gives organic,Gives aqueous,Gives other
                 Z1,1,dilute,RM,water,1,120,,,,RM
-                Z1,2,extract,RM,MTBE,1,90,500,O1,A1,
+                Z1,2,extract,RM,diethyl ether,1,90,500,O1,A1,
                 Z1,3,wash,O1,water,1,40,250,O2,A2,
                 Z1,4,wash,O2,brine,1,40,250,O3,A3,
                 Z1,5,concentrate,O3,,,,,,,D1+CR1
