@@ -117,7 +117,7 @@ public enum FindingCode {
     CRUDE_ABOVE_THEORY(Severity.CHECK, "C22"),
     LOT_ABOVE_THEORY(Severity.CHECK, "C22"),
     CRUDE_WITHOUT_ASSAY(Severity.CHECK, "C22"),
-    CRUDE_NOT_A_YIELD(Severity.NOTE, "C22"),
+    CRUDE_NOT_A_YIELD(Severity.CHECK, "C22"),
     ASSAY_BELOW_MOLE_RATIO(Severity.CHECK, "C22"),
     PURIFIED_EXCEEDS_SOURCE(Severity.CHECK),
     PURIFICATION_OPEN(Severity.CHECK),

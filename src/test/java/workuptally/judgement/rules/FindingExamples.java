@@ -322,7 +322,7 @@ final class FindingExamples {
         add("gross-equals-tare", Severity.CHECK, clean().with("layers", "21,85.02,60.26", "21,63.11,60.26"));
         add(
                 "crude-above-theory",
-                Severity.NOTE,
+                Severity.CHECK,
                 clean().with("isolated", "96.9022,90.3358,,99.1", "97.7022,90.3358,,89.1"));
         add(
                 "lot-above-theory",
@@ -332,7 +332,7 @@ final class FindingExamples {
                                 "acetanilide,crude,O4,F-01,96.9022,90.3358,,99.1,1.5",
                                 "acetanilide,crop,O4,F-01,97.9022,90.3358,,,"));
         add("crude-without-assay", Severity.CHECK, clean().with("isolated", "90.3358,,99.1,1.5", "90.3358,,,"));
-        add("crude-not-a-yield", Severity.NOTE, clean().with("isolated", "99.1,1.5", "94.0,1.0"));
+        add("crude-not-a-yield", Severity.CHECK, clean().with("isolated", "99.1,1.5", "94.0,1.0"));
         add(
                 "assay-below-mole-ratio",
                 Severity.CHECK,

@@ -65,7 +65,7 @@ public final class WetCrude implements RunRule {
             Optional<MeasuredValue> corrected) {
         findings.add(
                 FindingCode.CRUDE_ABOVE_THEORY,
-                corrected.isPresent() ? severityBesideAssay(lot) : Severity.CHECK,
+                Severity.CHECK,
                 lot.lot().row().at("Gross"),
                 Phrase.of(
                         "{}{}",
@@ -117,7 +117,7 @@ public final class WetCrude implements RunRule {
                         .isPresent()) {
             findings.add(
                     FindingCode.CRUDE_NOT_A_YIELD,
-                    severityBesideAssay(lot),
+                    Severity.CHECK,
                     lot.lot().row().at("Assay"),
                     Phrase.of(
                             "{}; with its assay the yield is {}",
@@ -127,11 +127,6 @@ public final class WetCrude implements RunRule {
                     "Y = m·w / m(theory)",
                     Phrase.of("Report the corrected yield; crude over theory is not a yield."));
         }
-    }
-
-    /** Beside an assay that corrects it a crude mass misleads nobody, unless a yield was typed that is not the corrected one. */
-    private static Severity severityBesideAssay(LotTally lot) {
-        return lot.lot().statedYieldPercent().entered().isPresent() ? Severity.CHECK : Severity.NOTE;
     }
 
     /** True where the yield that the chemist typed is the corrected one: nearer to it than to crude over theory. */

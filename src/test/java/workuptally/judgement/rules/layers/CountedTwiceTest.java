@@ -51,7 +51,7 @@ class CountedTwiceTest {
         "18.00, 97.0, S, 0.5, 8.0, CHECK assays-disagree",
         "18.00, 97.0, S, 0.2, 0.3, NOTE component-counted-twice",
         "18.00, 97.0, S, 8.0, 8.1, 'CHECK assay-sum-impossible, NOTE component-counted-twice'",
-        "22.00, 90.0, S, 1.0, 10.0, 'CHECK assays-disagree, NOTE crude-above-theory'"
+        "22.00, 90.0, S, 1.0, 10.0, 'CHECK assays-disagree, CHECK crude-above-theory'"
     })
     void orderOfTheRowsDecidesNothing(
             String net, String typed, String substance, String one, String other, String told) {
