@@ -65,7 +65,9 @@ class SameOutcomeEverywhereTest {
             }
         }
         assertEquals(OUTCOMES, outcomes);
-        assertEquals(REASONS, reasons);
+        // behind the reason stands what the decision says nothing about, such as a note that was not read
+        REASONS.forEach((layer, reason) ->
+                assertTrue((reasons.get(layer) + "; ").startsWith(reason.isEmpty() ? "" : reason + "; "), layer));
     }
 
     @Test
@@ -108,8 +110,11 @@ class SameOutcomeEverywhereTest {
     @Test
     void terminalShowsWhatTheJsonSays() {
         String text = packed(Call.of("check", BOOK).out());
-        OUTCOMES.forEach((layer, outcome) ->
-                assertTrue(text.contains(packed(layer.split(" ")[1] + outcome + ":" + REASONS.get(layer))), layer));
+        // what keeps a layer stands behind the numbers of the conditions, what makes it complete behind a colon
+        OUTCOMES.forEach((layer, outcome) -> assertTrue(
+                text.contains(packed(layer.split(" ")[1] + outcome + ","))
+                        || text.contains(packed(layer.split(" ")[1] + outcome + ":" + REASONS.get(layer))),
+                layer));
     }
 
     private static String text(Row row, int column) {

@@ -36,6 +36,8 @@ final class BareRunsTable {
             return blocks;
         }
         blocks.add(look.heading("Runs of which only the product was weighed"));
+        boolean reactions = bare.runs().stream()
+                .anyMatch(r -> !r.tally().run().head().reaction().isBlank());
         boolean remarks = bare.runs().stream()
                 .anyMatch(r -> !r.tally().run().head().notes().text().isBlank());
         List<TableColumn> columns = new ArrayList<>(List.of(
@@ -47,11 +49,14 @@ final class BareRunsTable {
                 TableColumn.number("Found ± U\n(g)"),
                 TableColumn.number("Yield ± U\n(%)"),
                 TableColumn.brief("Rests on")));
+        if (reactions) {
+            columns.add(1, TableColumn.text("Reaction"));
+        }
         if (remarks) {
             columns.add(TableColumn.text("Note"));
         }
         List<List<TableCell>> rows = new ArrayList<>();
-        bare.runs().forEach(run -> rows.addAll(rows(run, remarks)));
+        bare.runs().forEach(run -> rows.addAll(rows(run, reactions, remarks)));
         blocks.add(new TaggedTable(look, columns, rows));
         StringJoiner said = new StringJoiner(" ");
         said.add(bare.runs().size() + " runs without a recorded workup: what is not in their product may be there.");
@@ -62,7 +67,7 @@ final class BareRunsTable {
         return blocks;
     }
 
-    private List<List<TableCell>> rows(RunReview run, boolean remarks) {
+    private List<List<TableCell>> rows(RunReview run, boolean reactions, boolean remarks) {
         List<List<TableCell>> rows = new ArrayList<>();
         for (ProductLine line : ProductLine.of(run.tally(), look.figures(), coverageFactor)) {
             boolean first = rows.isEmpty();
@@ -86,6 +91,9 @@ final class BareRunsTable {
                                     .orElse("–")),
                     TableCell.of(line.yield().together()),
                     TableCell.of(line.found().map(y -> y.basis().word()).orElse("no yield stated"))));
+            if (reactions) {
+                row.add(1, TableCell.of(first ? run.tally().run().head().reaction() : ""));
+            }
             if (remarks) {
                 row.add(TableCell.of(first ? run.tally().run().head().notes().text() : ""));
             }

@@ -61,7 +61,6 @@ public final class PdfReport {
             flow.turn();
         }
         section(flow, second);
-        section(flow, new BareRunsTable(look, bare, review.period().coverageFactor()).blocks());
         if (!runs.isEmpty() && !(onOnePage && fits(flow, new RunBlocks(look, review, runs.get(0), places).blocks()))) {
             flow.turn();
         }
@@ -70,6 +69,7 @@ public final class PdfReport {
             flow.addTogether(new RunBlocks(look, review, run, places).blocks());
             flow.closeSection();
         }
+        section(flow, new BareRunsTable(look, bare, review.period().coverageFactor()).blocks());
         section(flow, new SeriesPage(look, review, places).blocks());
         section(flow, new BasisSummary(look, review).blocks());
     }

@@ -544,7 +544,7 @@ final class FindingExamples {
                 container("W1,\"aqueous, acidic\",10,400,3400,water 2600 g; sodium hydroxide 400 g,2026-02-02"));
         add(
                 "transfer-in-wrong-stream",
-                Severity.CHECK,
+                Severity.HOLD,
                 proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,done"));
         add(
                 "day-cannot-be",

@@ -42,6 +42,7 @@ public record BareRuns(List<RunReview> runs) {
         Run own = run.tally().run();
         return own.status() != Run.Status.PLANNED
                 && !own.recordsWorkup()
+                && run.tally().layers().isEmpty()
                 && run.findings().stream().allMatch(f -> f.severity() == Severity.NOTE)
                 && SecondSignature.reasons(run).isEmpty();
     }
