@@ -279,6 +279,7 @@ class FaultsTest {
                 signal(other, "CONT");
                 Thread.sleep(7);
                 signal(other, "STOP");
+                Thread.sleep(25); // on a busy machine the signal has come before all of its threads stand
                 held = hidden(out);
                 assertTrue(other.isAlive());
             }
