@@ -43,9 +43,9 @@ class DamagedBooksTest {
     private static final Path BROKEN = Path.of("target", "broken-books");
 
     /** Every book is read; of a thousand so many are reviewed too, some by the command {@code check}, a few by {@code review} with its files. */
-    private static final int REVIEWED = Integer.getInteger("fuzz.reviewed", 40);
+    private static final int REVIEWED = Integer.getInteger("fuzz.reviewed", 30);
 
-    private static final int CHECKED = 22;
+    private static final int CHECKED = 16;
     private static final int WRITTEN = 2;
 
     private static final int THREADS = 2;

@@ -94,7 +94,7 @@ class EdgeValuesTest {
             for (Limit limit : Limit.values()) {
                 limits.put(limit, value);
             }
-            call("review", bookWith(limits, BookToDamage.week()).toString(), "--out", out.toString());
+            call("review", bookWith(limits, BookToDamage.oneRun(value.length())).toString(), "--out", out.toString());
         }
         none();
     }

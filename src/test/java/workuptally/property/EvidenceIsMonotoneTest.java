@@ -21,7 +21,7 @@ import workuptally.reference.Reference;
  * Evidence is monotone: with a reading less, a coarser one or one that is contradicted, no layer comes nearer to complete evidence, no
  * balance to closing (but for coarser readings, within the resolution that closing needs), no transfer to fitting, and no stop or hold goes without another.
  *
- * <p>Half of the demo week's readings and a sample of random workups with every build; {@code -Dmonotone.every=1} takes all of the demo week,
+ * <p>A quarter of the demo week's readings and a sample of random workups with every build; {@code -Dmonotone.every=1} takes all of the demo week,
  * {@code -Dmonotone.runs=2000} that many random workups.
  */
 @Tag("slow")
@@ -29,7 +29,7 @@ class EvidenceIsMonotoneTest {
     private static final int RUNS = Integer.getInteger("monotone.runs", 25);
 
     /** Of the demo week each so many readings. */
-    private static final int EVERY = Integer.getInteger("monotone.every", 2);
+    private static final int EVERY = Integer.getInteger("monotone.every", 4);
 
     /** Runs of one book: enough that reading it costs little, few enough that it stays small. */
     private static final int RUNS_OF_A_BOOK = 600;
