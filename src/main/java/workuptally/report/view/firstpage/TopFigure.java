@@ -59,10 +59,17 @@ public record TopFigure(String label, String value, String detail) {
         if (grave > 0) {
             detail.add(checks);
         }
+        // what concerns no run, such as a container, needs somebody too
+        boolean ofBook = runs == 0;
         return new TopFigure(
                 "Needs you today",
-                Words.count(runs, "run"),
-                "of " + review.runs().size() + ": " + detail
+                ofBook
+                        ? (stops > 0 ? Words.count(stops, "stop") : Words.count(holds, "hold"))
+                        : Words.count(runs, "run"),
+                (ofBook
+                                ? "about containers or the book: "
+                                : "of " + review.runs().size() + ": ")
+                        + detail
                         + (due == 0 ? "" : "; " + Words.count(due, "container").replace(' ', '\u00A0') + " due"));
     }
 

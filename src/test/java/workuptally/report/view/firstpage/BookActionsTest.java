@@ -41,6 +41,18 @@ class BookActionsTest {
         assertTrue(actions.get(1).text().contains("tare"), actions::toString);
     }
 
+    /** A hold about a container alone is no run, and not nothing. */
+    @Test
+    void aStopOfTheBookAloneIsCountedOnPageOne() {
+        Review review = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "19.00", "Assay", "98")
+                .row("containers", "Container", "W-1", "Waste stream", "aqueous, acidic", "Capacity (L)", "10")
+                .but("containers", "Contents then", "hydrogen chloride 100 g; sodium azide 20 g; water 900 g")
+                .review();
+        assertEquals(
+                "1 stop", TopFigure.of(review, new ReadableNumbers('.')).get(0).value());
+    }
+
     @Test
     void nothingFitsAContainerThatIsPastItsDate() {
         SmallBook book = SmallBook.reaction()
