@@ -39,7 +39,7 @@ import workuptally.report.json.Manifest;
  */
 @Tag("slow")
 class FaultsTest {
-    private static final int KILLS = Integer.getInteger("fault.kills", 8);
+    private static final int KILLS = Integer.getInteger("fault.kills", 10);
     private static final int KILLED_AT_ONCE = 10;
     private static final String FIRST_DAY = "2026-03-09";
     private static final String SECOND_DAY = "2026-03-13";
