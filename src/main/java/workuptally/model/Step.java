@@ -170,6 +170,11 @@ public record Step(
         CHROMATOGRAPH,
         DRY_SOLID;
 
+        /** True where solvent is evaporated or distilled off. */
+        public boolean takesSolventOff() {
+            return this == STRIP || this == CONCENTRATE || this == DISTIL;
+        }
+
         /** The word in books and reports, for example {@code back-extract}. */
         public String word() {
             return this == DRY_SOLID

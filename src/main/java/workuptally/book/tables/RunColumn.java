@@ -1,6 +1,7 @@
 package workuptally.book.tables;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -99,14 +100,16 @@ final class RunColumn {
         List<RawRow> rows = raw.rows().stream()
                 .filter(row -> row.row() > headings.row() && holdsMore(row) && !isHeading(row))
                 .toList();
-        merged(rows);
-        boolean blocks = isInBlocks(rows);
+        merged();
+        boolean blocks = rows.stream().allMatch(this::isReadable) && isInBlocks(rows);
         String run = "";
         for (RawRow row : rows) {
             String typed = typed(row);
             boolean ditto = DittoMark.is(typed);
             boolean left = typed.isEmpty() || DittoMark.isDash(typed);
-            if (!run.isEmpty() && (ditto || left && blocks)) {
+            if (!isReadable(row)) {
+                run = ""; // what is struck out or has no value names no run for the rows below
+            } else if (!run.isEmpty() && (ditto || left && blocks)) {
                 runs.put(row.row(), run);
                 if (!ditto) {
                     ofBlocks.add(row);
@@ -117,20 +120,35 @@ final class RunColumn {
         }
     }
 
-    private void merged(List<RawRow> rows) {
-        for (RawTable.MergedRegion region : raw.mergedRegions()) {
-            if (isMerged(region)) {
-                Optional<String> shown = raw.rows().stream()
-                        .filter(row -> row.row() == region.firstRow())
-                        .findFirst()
-                        .flatMap(row -> row.cell(column))
-                        .map(cell -> cell.text().strip())
-                        .filter(text -> !text.isEmpty());
-                shown.ifPresent(run -> rows.stream()
-                        .filter(row -> region.covers(row.row(), column))
-                        .forEach(row -> runs.put(row.row(), run)));
+    private void merged() {
+        TreeMap<Integer, RawRow> byNumber = new TreeMap<>();
+        raw.rows().forEach(row -> byNumber.put(row.row(), row));
+        int free = headings.row() + 1;
+        List<RawTable.MergedRegion> fromTheTop = raw.mergedRegions().stream()
+                .filter(this::isMerged)
+                .sorted(Comparator.comparingInt(RawTable.MergedRegion::firstRow))
+                .toList();
+        for (RawTable.MergedRegion region : fromTheTop) {
+            RawRow first = byNumber.get(region.firstRow());
+            // no spreadsheet program lets merged cells overlap; a damaged file may
+            if (first != null
+                    && region.firstRow() >= free
+                    && isReadable(first)
+                    && !typed(first).isEmpty()) {
+                String run = typed(first);
+                byNumber.subMap(region.firstRow(), true, region.lastRow(), true)
+                        .keySet()
+                        .forEach(row -> runs.put(row, run));
+                free = region.lastRow() + 1;
             }
         }
+    }
+
+    /** True for a blank cell and for one that shows a text or a number. */
+    private boolean isReadable(RawRow row) {
+        return row.cell(column)
+                .filter(cell -> cell.type() != RawCell.Type.TEXT && !cell.isNumber())
+                .isEmpty();
     }
 
     /** Every run stands once, in front of rows without one: a single blank cell is a slip, and a run named again is no block. */

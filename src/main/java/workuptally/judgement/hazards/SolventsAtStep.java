@@ -68,9 +68,7 @@ final class SolventsAtStep {
     }
 
     static boolean takesSolventOff(Step step) {
-        return step.operation()
-                .filter(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL)
-                .isPresent();
+        return step.operation().filter(Operation::takesSolventOff).isPresent();
     }
 
     /** The solvent itself, or what a solution is in. */

@@ -150,9 +150,7 @@ public final class NeutralisationAccount {
 
     /** True where water or a solid leaves the way, with what it holds of acid or base. */
     private boolean isPartLost(Step step, Set<String> way) {
-        boolean still = step.operation()
-                .filter(o -> o == Operation.STRIP || o == Operation.CONCENTRATE || o == Operation.DISTIL)
-                .isPresent();
+        boolean still = step.operation().filter(Operation::takesSolventOff).isPresent();
         return step.given().aqueous().stream().anyMatch(label -> !way.contains(label))
                 || !still
                         && step.given().other().stream()

@@ -79,7 +79,7 @@ public final class StepOutputs {
 
     /** True where solvent is taken off. */
     static boolean isDistillation(Step step) {
-        return is(step, Operation.CONCENTRATE) || is(step, Operation.STRIP) || is(step, Operation.DISTIL);
+        return step.operation().filter(Operation::takesSolventOff).isPresent();
     }
 
     /** True where two liquid phases meet: an extraction or a wash, and another step in solution that gives both phases. */

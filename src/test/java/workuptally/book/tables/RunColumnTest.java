@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -35,7 +37,7 @@ class RunColumnTest {
         int row = 0;
         for (String cell : cells.split(" ")) {
             row++;
-            charges.append(cell.equals("_") ? "" : cell)
+            charges.append(cell.equals("_") ? "" : cell.replace('~', ' '))
                     .append(",M")
                     .append(row)
                     .append(",1,g\n");
@@ -64,6 +66,7 @@ class RunColumnTest {
         "R-1 – – R-2 – R-3,3 2 1,run-missing check",
         "R-1 ditto dito R-2 〃 R-3,3 2 1,''",
         "R-1 R-1 ditto R-2 R-2 R-3,3 2 1,''",
+        "R-1 as~above wie~oben R-2 s.~o. ci-dessus,3 3 0,''",
         // a slip among runs that are repeated, a single blank, and a table whose first row has none
         "R-1 _ R-1 R-2 _ R-3,-,run-missing stop",
         "R-1 R-2 _,-,run-missing stop",
@@ -112,6 +115,34 @@ class RunColumnTest {
                         .map(f -> f.place().cell())
                         .distinct()
                         .toList());
+    }
+
+    /** What is struck out names no run for the rows below it, and takes none from above. */
+    @Test
+    void aRunThatIsStruckOutIsNoneForTheRowsBelow() throws IOException, UnreadableBookException {
+        Path file = folder.resolve("struck.xlsx");
+        try (XSSFWorkbook workbook = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(file)) {
+            sheet(workbook, "Runs", "Run,Date", "R-1,2026-03-02", "R-2,2026-03-03");
+            sheet(workbook, "Products", "Run,Product,Molar mass", "R-1,P,200", "R-2,P,200");
+            sheet(workbook, "Isolated", "Run,Lot,Product,Net", "R-1,C1,P,1");
+            XSSFSheet charges = sheet(
+                    workbook,
+                    "Charges",
+                    "Run,Material,Actual amount,Actual unit",
+                    "R-1,M1,1,g",
+                    ",M2,1,g",
+                    "R-2,M3,1,g",
+                    ",M4,1,g",
+                    ",M5,1,g");
+            XSSFFont struck = workbook.createFont();
+            struck.setStrikeout(true);
+            XSSFCellStyle style = workbook.createCellStyle();
+            style.setFont(struck);
+            charges.getRow(3).getCell(0).setCellStyle(style);
+            workbook.write(out);
+        }
+        assertEquals("run-missing stop", told(new BookReader().read(file)));
     }
 
     private static XSSFSheet sheet(XSSFWorkbook workbook, String name, String... lines) {

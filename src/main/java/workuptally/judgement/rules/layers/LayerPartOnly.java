@@ -2,7 +2,6 @@ package workuptally.judgement.rules.layers;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
@@ -13,7 +12,6 @@ import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.model.Step.Operation;
 import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -27,8 +25,6 @@ import workuptally.tally.layers.LayerTally;
  * with it. Where liquid was distilled off before, or a step has no operation that is read, the volume that went in is not certain, and nothing is said.
  */
 public final class LayerPartOnly implements RunRule {
-    private static final Set<Operation> TAKING_OFF = Set.of(Operation.STRIP, Operation.CONCENTRATE, Operation.DISTIL);
-
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -113,7 +109,7 @@ public final class LayerPartOnly implements RunRule {
         return tally.run().orderedSteps().stream()
                 .takeWhile(step -> step != contact)
                 .allMatch(step -> step.operation()
-                        .filter(operation -> !TAKING_OFF.contains(operation))
+                        .filter(operation -> !operation.takesSolventOff())
                         .isPresent());
     }
 }

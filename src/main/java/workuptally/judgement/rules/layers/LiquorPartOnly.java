@@ -33,8 +33,6 @@ import workuptally.tally.layers.LayerTally;
  * step without a readable operation lies between, nothing is said.
  */
 public final class LiquorPartOnly implements RunRule {
-    private static final Set<Operation> TAKING_OFF = Set.of(Operation.STRIP, Operation.CONCENTRATE, Operation.DISTIL);
-
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -157,6 +155,6 @@ public final class LiquorPartOnly implements RunRule {
     }
 
     private static boolean isTakingOff(Step step) {
-        return step.operation().filter(TAKING_OFF::contains).isPresent();
+        return step.operation().filter(Operation::takesSolventOff).isPresent();
     }
 }

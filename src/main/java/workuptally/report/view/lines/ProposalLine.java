@@ -202,12 +202,14 @@ public record ProposalLine(
 
     /** What was put into a run and is not judged may be in each of its layers. */
     private static void unjudgedInLayers(Review review, Map<String, List<Finding>> against) {
+        Map<String, List<Transfer>> ofLayers = review.book().transfers().stream()
+                .filter(t -> !t.layers().isEmpty())
+                .collect(Collectors.groupingBy(Transfer::run));
         for (RunReview run : review.runs()) {
             List<Finding> unjudged = run.findings().stream()
                     .filter(f -> f.code() == FindingCode.MATERIAL_UNLISTED && f.severity() != Severity.NOTE)
                     .toList();
-            review.book().transfers().stream()
-                    .filter(t -> t.run().equals(run.id()) && !t.layers().isEmpty())
+            ofLayers.getOrDefault(run.id(), List.of())
                     .forEach(t -> against.computeIfAbsent(t.id(), id -> new ArrayList<>())
                             .addAll(unjudged));
         }

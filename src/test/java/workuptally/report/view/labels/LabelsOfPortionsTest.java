@@ -214,49 +214,41 @@ class LabelsOfPortionsTest {
     }
 
     /** An organomagnesium reagent leaves its halide in the first water that meets it, not in the brine behind it. */
-    /** What is left of the first water after a further extraction holds what it held. */
-    @Test
-    void waterExtractedAgainKeepsItsSalts() {
-        Review grignard = SmallBook.reaction()
+    /** Contents on the labels of layers of a Grignard run, whose second step takes what the quench gave. */
+    private static List<String> ofGrignard(String firstWater, String operation, String from, String secondWater) {
+        SmallBook book = SmallBook.reaction()
                 .row("charges", "Material", "phenylmagnesium bromide in THF", "Role", "reagent", "Molarity", "1")
                 .but("charges", "Actual amount", "105")
                 .but("charges", "Actual unit", "mL")
                 .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "sat. NH4Cl")
                 .but("workup", "Volume", "60")
                 .but("workup", "Gives organic", "O1")
-                .but("workup", "Gives aqueous", "Q1")
-                .row("workup", "Step", "2", "Operation", "extract", "From", "Q1", "Material", "MTBE", "Volume", "30")
+                .but("workup", "Gives aqueous", firstWater)
+                .row("workup", "Step", "2", "Operation", operation, "From", from, "Volume", "30")
+                .but("workup", "Material", operation.equals("wash") ? "brine" : "MTBE")
                 .but("workup", "Gives organic", "O2")
-                .but("workup", "Gives aqueous", "A1")
-                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "62", "Net", "66.50", "Status", "kept")
-                .review();
-        List<String> contents = LabelText.ofLayers(grignard, new ReadableNumbers('.')).stream()
+                .but("workup", "Gives aqueous", secondWater)
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "62", "Net", "66.50", "Status", "kept");
+        if (secondWater.equals("A2")) {
+            book.row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "31", "Net", "37.00", "Status", "kept");
+        }
+        return LabelText.ofLayers(book.review(), new ReadableNumbers('.')).stream()
                 .map(LabelText::contents)
                 .toList();
-        assertTrue(contents.get(0).contains("magnesium salts"), contents::toString);
     }
 
     @Test
     void firstWaterOfAGrignardMayHoldMagnesiumSalts() {
-        Review grignard = SmallBook.reaction()
-                .row("charges", "Material", "phenylmagnesium bromide in THF", "Role", "reagent", "Molarity", "1")
-                .but("charges", "Actual amount", "105")
-                .but("charges", "Actual unit", "mL")
-                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "sat. NH4Cl")
-                .but("workup", "Volume", "60")
-                .but("workup", "Gives organic", "O1")
-                .but("workup", "Gives aqueous", "A1")
-                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "brine", "Volume", "30")
-                .but("workup", "Gives organic", "O2")
-                .but("workup", "Gives aqueous", "A2")
-                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "62", "Net", "66.50", "Status", "kept")
-                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "31", "Net", "37.00", "Status", "kept")
-                .review();
-        List<String> contents = LabelText.ofLayers(grignard, new ReadableNumbers('.')).stream()
-                .map(LabelText::contents)
-                .toList();
+        List<String> contents = ofGrignard("A1", "wash", "O1", "A2");
         assertTrue(contents.get(0).contains("magnesium salts"), contents::toString);
         assertFalse(contents.get(1).contains("magnesium salts"), contents::toString);
+    }
+
+    /** What is left of the first water after a further extraction holds what it held. */
+    @Test
+    void waterExtractedAgainKeepsItsSalts() {
+        List<String> contents = ofGrignard("Q1", "extract", "Q1", "A1");
+        assertTrue(contents.get(0).contains("magnesium salts"), contents::toString);
     }
 
     /** First pKa of hydrogen sulfide 7.0: at pH 2 no sulfide is left beside the acid. */
